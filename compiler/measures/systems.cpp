@@ -32,14 +32,22 @@ measuring_set imperial_set() {
 
 measuring_set set_of(system s) {
     switch (s) {
-    case system::unstated: return {5, 15, 0, 0, 0, 0};
-    case system::us: return us_set();
-    case system::metric: return {5, 15, 250, 0, 0, 0};
-    case system::uk: return imperial_pints_with(5, 15, 0);
-    case system::imperial: return imperial_set();
-    case system::australian: return imperial_pints_with(5, 20, 250);
-    case system::canadian: return imperial_pints_with(5, 15, 250);
-    case system::us_label: return {5, 15, 240, 30, 0, 0};
+    case system::unstated:
+        return {5, 15, 0, 0, 0, 0};
+    case system::us:
+        return us_set();
+    case system::metric:
+        return {5, 15, 250, 0, 0, 0};
+    case system::uk:
+        return imperial_pints_with(5, 15, 0);
+    case system::imperial:
+        return imperial_set();
+    case system::australian:
+        return imperial_pints_with(5, 20, 250);
+    case system::canadian:
+        return imperial_pints_with(5, 15, 250);
+    case system::us_label:
+        return {5, 15, 240, 30, 0, 0};
     }
     return {};
 }
@@ -48,28 +56,45 @@ measuring_set set_of(system s) {
 exact size_of(unit u, system s) {
     const measuring_set set = set_of(s);
     switch (u) {
-    case unit::millilitre: return 1;
-    case unit::centilitre: return 10;
-    case unit::decilitre: return 100;
-    case unit::litre: return 1000;
-    case unit::drop: return ratio(1, 20);
-    case unit::dash: return set.teaspoon / 8;
-    case unit::pinch: return set.teaspoon / 16;
-    case unit::teaspoon: return set.teaspoon;
-    case unit::dessertspoon: return 10;
-    case unit::tablespoon: return set.tablespoon;
-    case unit::fluid_ounce: return set.fluid_ounce;
-    case unit::gill: return set.gill;
-    case unit::cup: return set.cup;
-    case unit::pint: return set.pint;
-    case unit::quart: return set.pint * 2;
-    case unit::gallon: return set.pint * 8;
+    case unit::millilitre:
+        return 1;
+    case unit::centilitre:
+        return 10;
+    case unit::decilitre:
+        return 100;
+    case unit::litre:
+        return 1000;
+    case unit::drop:
+        return ratio(1, 20);
+    case unit::dash:
+        return set.teaspoon / 8;
+    case unit::pinch:
+        return set.teaspoon / 16;
+    case unit::teaspoon:
+        return set.teaspoon;
+    case unit::dessertspoon:
+        return 10;
+    case unit::tablespoon:
+        return set.tablespoon;
+    case unit::fluid_ounce:
+        return set.fluid_ounce;
+    case unit::gill:
+        return set.gill;
+    case unit::cup:
+        return set.cup;
+    case unit::pint:
+        return set.pint;
+    case unit::quart:
+        return set.pint * 2;
+    case unit::gallon:
+        return set.pint * 8;
     case unit::milligram:
     case unit::gram:
     case unit::kilogram:
     case unit::ounce:
     case unit::pound:
-    case unit::stick: return 0;
+    case unit::stick:
+        return 0;
     }
     return 0;
 }
@@ -78,14 +103,22 @@ exact size_of(unit u, system s) {
 
 std::string_view name_of(system s) {
     switch (s) {
-    case system::unstated: return "";
-    case system::us: return "us";
-    case system::metric: return "metric";
-    case system::uk: return "uk";
-    case system::imperial: return "imperial";
-    case system::australian: return "australian";
-    case system::canadian: return "canadian";
-    case system::us_label: return "us-label";
+    case system::unstated:
+        return "";
+    case system::us:
+        return "us";
+    case system::metric:
+        return "metric";
+    case system::uk:
+        return "uk";
+    case system::imperial:
+        return "imperial";
+    case system::australian:
+        return "australian";
+    case system::canadian:
+        return "canadian";
+    case system::us_label:
+        return "us-label";
     }
     return "";
 }
@@ -99,13 +132,20 @@ std::optional<system> system_named(std::string_view word) {
 std::optional<grams> weight_of(unit u) {
     const exact pound = ratio(45359237, 100000);
     switch (u) {
-    case unit::milligram: return grams{ratio(1, 1000)};
-    case unit::gram: return grams{1};
-    case unit::kilogram: return grams{1000};
-    case unit::ounce: return grams{pound / 16};
-    case unit::pound: return grams{pound};
-    case unit::stick: return grams{pound / 4};
-    default: return std::nullopt;
+    case unit::milligram:
+        return grams{ratio(1, 1000)};
+    case unit::gram:
+        return grams{1};
+    case unit::kilogram:
+        return grams{1000};
+    case unit::ounce:
+        return grams{pound / 16};
+    case unit::pound:
+        return grams{pound};
+    case unit::stick:
+        return grams{pound / 4};
+    default:
+        return std::nullopt;
     }
 }
 

@@ -1,0 +1,173 @@
+#include "compiler/measures/kitchen.hpp"
+
+#include <algorithm>
+#include <optional>
+
+/// Which cups and spoons a cook would take for a volume: every likely way is listed and weighed
+/// up, since the measures of a system need not divide one another (an Australian cup is 12½ tbsp).
+namespace benchcard::measures {
+namespace {
+
+/// An American cup, spoon or fluid ounce is 1.4 % less than the 240, 15, 5 or 30 ml that recipes
+/// round it to: below this, `1 cup` is a better answer than `1 cup + ½ tsp`.
+const exact as_good_as_right(3, 200);
+
+/// One measure so many times; `trouble` is how awkward it is to measure out.
+struct term {
+    unit of = unit::cup;
+    exact times = 0;
+    exact ml = 0;
+    int trouble = 0;
+};
+
+/// One term or two.
+struct way {
+    std::vector<term> terms;
+    exact measured = 0;
+    int trouble = 0;
+    exact error = 0; ///< relative, without its sign
+};
+
+struct measures_at_hand {
+    exact teaspoon, tablespoon;
+    std::optional<exact> cup;
+};
+
+measures_at_hand measures_of(system s) {
+    measures_at_hand set{
+        volume_of(unit::teaspoon, s)->value, volume_of(unit::tablespoon, s)->value, {}};
+    if (const auto cup = volume_of(unit::cup, s)) set.cup = cup->value;
+    return set;
+}
+
+/// Whole and part cups near a volume: what is nearest alone and what leaves room for a spoon.
+std::vector<term> cup_terms(const exact& volume, const exact& cup) {
+    struct part {
+        exact of_a_cup;
+        int trouble;
+    };
+    const part parts[] = {{0, 0},           {exact(1, 2), 1}, {exact(1, 4), 2},
+                          {exact(3, 4), 3}, {exact(1, 3), 2}, {exact(2, 3), 3}};
+    std::vector<term> terms;
+    const exact whole = whole_part(volume / cup);
+    for (const exact& cups : {exact(whole - 1), whole, exact(whole + 1)})
+        for (const part& p : parts) {
+            const exact times = cups + p.of_a_cup;
+            if (times > 0 && times <= 999)
+                terms.push_back({unit::cup, times, times * cup, p.trouble});
+        }
+    return terms;
+}
+
+/// Tablespoons, whole and with a half, as far as a cook would count them: to less than ¼ cup.
+std::vector<term> tablespoon_terms(const measures_at_hand& set) {
+    std::vector<term> terms;
+    const int most = set.cup ? 3 : 8;
+    for (int halves = 2; halves <= 2 * most; ++halves) {
+        const exact times(halves, 2);
+        if (set.cup && times * set.tablespoon * 4 >= *set.cup) break;
+        terms.push_back({unit::tablespoon, times, times * set.tablespoon, halves % 2 == 0 ? 1 : 3});
+    }
+    return terms;
+}
+
+/// Teaspoons in steps of a quarter, to less than a tablespoon; and the eighth.
+std::vector<term> teaspoon_terms(const measures_at_hand& set) {
+    std::vector<term> terms{{unit::teaspoon, exact(1, 8), set.teaspoon / 8, 6}};
+    for (int quarters = 1; quarters * set.teaspoon < 4 * set.tablespoon; ++quarters) {
+        const exact times(quarters, 4);
+        const int trouble = quarters % 4 == 0 ? 2 : quarters % 2 == 0 ? 4 : 5;
+        terms.push_back({unit::teaspoon, times, times * set.teaspoon, trouble});
+    }
+    return terms;
+}
+
+way measured_with(std::vector<term> terms, const exact& volume) {
+    way made;
+    for (const term& t : terms) {
+        made.measured += t.ml;
+        made.trouble += t.trouble;
+    }
+    made.error = abs(made.measured - volume) / volume;
+    made.terms = std::move(terms);
+    return made;
+}
+
+bool in_steps_of(const exact& step, const term& t) { return rounded_to(t.times, step) == t.times; }
+
+/// Whether a cook would measure the two one after the other: the second is a smaller measure, and
+/// no finer than the first deserves.
+bool go_together(const term& first, const term& second) {
+    if (second.of == unit::teaspoon) {
+        if (first.of == unit::cup) return in_steps_of(exact(1, 2), second);
+        if (first.of == unit::tablespoon)
+            return in_steps_of(1, first) && in_steps_of(exact(1, 4), second);
+        return second.times == exact(1, 8) && first.times <= 1 && first.times > second.times;
+    }
+    return second.of == unit::tablespoon && first.of == unit::cup;
+}
+
+bool simpler(const way& a, const way& b) {
+    return a.trouble != b.trouble ? a.trouble < b.trouble : a.error < b.error;
+}
+bool nearer(const way& a, const way& b) {
+    if (a.error != b.error) return a.error < b.error;
+    return a.terms.size() != b.terms.size() ? a.terms.size() < b.terms.size()
+                                            : a.trouble < b.trouble;
+}
+
+/// The best of those that are as good as right, or of all.
+template <typename better>
+const way* best_of(const std::vector<way>& ways, better is_better, const exact& largest_error) {
+    const way* best = nullptr;
+    for (const way& w : ways)
+        if (w.error <= largest_error && (!best || is_better(w, *best))) best = &w;
+    return best;
+}
+
+std::string text_of(const way& chosen) {
+    std::string text;
+    for (const term& t : chosen.terms) {
+        if (!text.empty()) text += " + ";
+        text += with_fraction(t.times) + " " + std::string(grammar::short_name(t.of));
+        if (t.of == unit::cup && t.times > 1) text += "s";
+    }
+    return text;
+}
+
+spooned as_text(const way& chosen, const exact& volume) {
+    return {text_of(chosen), chosen.measured, (chosen.measured - volume) / volume};
+}
+
+bool beyond(const exact& volume, const measures_at_hand& set) {
+    const exact most = set.cup ? exact(*set.cup * 999) : exact(set.tablespoon * 8);
+    return volume > most * (1 + as_good_as_right) || volume * 32 < set.teaspoon * 3;
+}
+
+} // namespace
+
+spooned in_cups_and_spoons(millilitres volume, system s) {
+    const exact& wanted = volume.value;
+    const measures_at_hand set = measures_of(s);
+    if (beyond(wanted, set)) return {};
+
+    std::vector<term> terms = set.cup ? cup_terms(wanted, *set.cup) : std::vector<term>{};
+    for (const term& t : tablespoon_terms(set)) terms.push_back(t);
+    for (const term& t : teaspoon_terms(set)) terms.push_back(t);
+
+    std::vector<way> single, paired;
+    for (const term& t : terms) single.push_back(measured_with({t}, wanted));
+    if (const way* one = best_of(single, nearer, as_good_as_right)) return as_text(*one, wanted);
+    for (const term& first : terms)
+        for (const term& second : terms)
+            if (go_together(first, second))
+                paired.push_back(measured_with({first, second}, wanted));
+    if (const way* two = best_of(paired, simpler, as_good_as_right)) return as_text(*two, wanted);
+
+    const exact any = 1000;
+    const way* one = best_of(single, nearer, any);
+    const way* two = best_of(paired, nearer, any);
+    return as_text(two && nearer(*two, *one) ? *two : *one, wanted);
+}
+
+} // namespace benchcard::measures

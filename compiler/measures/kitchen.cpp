@@ -1,0 +1,108 @@
+#include "compiler/measures/kitchen.hpp"
+
+#include <boost/multiprecision/cpp_int.hpp>
+
+#include <algorithm>
+
+namespace benchcard::measures {
+namespace {
+
+using boost::multiprecision::cpp_int;
+
+exact power_of_ten(int exponent) {
+    exact power = 1;
+    for (int i = 0; i < exponent; ++i) power *= 10;
+    return power;
+}
+
+/// To a tenth below ten, whole from ten up; a positive amount is never shown as nothing.
+std::string to_three_figures(const exact& value) {
+    const exact tenths = rounded_to(value, exact(1, 10));
+    if (tenths >= 10) return in_decimals(value, 0);
+    int decimals = 1;
+    while (value > 0 && rounded_to(value, 1 / power_of_ten(decimals)) == 0) ++decimals;
+    return in_decimals(value, decimals);
+}
+
+/// `small` up to ten thousand of them, then `large`, which is a thousand of them.
+shown with_unit(const exact& value, const char* small, const char* large) {
+    if (rounded_to(value, 1) >= 10000) return {in_decimals(value / 1000, 2), large};
+    return {to_three_figures(value), small};
+}
+
+bool more_than_a_tenth_off(const exact& figure, const exact& value) {
+    return abs(figure - value) * 10 > value;
+}
+
+} // namespace
+
+exact whole_part(const exact& value) {
+    const cpp_int above = numerator(value);
+    const cpp_int below = denominator(value);
+    cpp_int whole = above / below;
+    // Division of integers goes towards zero; below zero that is up.
+    if (above < 0 && whole * below != above) whole -= 1;
+    return exact(whole);
+}
+
+exact rounded_to(const exact& value, const exact& step) {
+    return whole_part(value / step + exact(1, 2)) * step;
+}
+
+std::string in_decimals(const exact& value, int decimals) {
+    const exact scaled = rounded_to(value * power_of_ten(decimals), 1);
+    if (scaled < 0) return "-" + in_decimals(-scaled / power_of_ten(decimals), decimals);
+    std::string digits = numerator(scaled).str();
+    const auto places = static_cast<std::size_t>(decimals);
+    if (digits.size() <= places) digits.insert(0, places + 1 - digits.size(), '0');
+    std::string whole = digits.substr(0, digits.size() - places);
+    std::string fraction = digits.substr(digits.size() - places);
+    fraction.erase(fraction.find_last_not_of('0') + 1);
+    return fraction.empty() ? whole : whole + "." + fraction;
+}
+
+std::string with_fraction(const exact& value, int decimals) {
+    struct glyph {
+        int numerator, denominator;
+        const char* text;
+    };
+    static constexpr glyph glyphs[] = {{1, 2, "½"}, {1, 3, "⅓"}, {2, 3, "⅔"},
+                                       {1, 4, "¼"}, {3, 4, "¾"}, {1, 8, "⅛"},
+                                       {3, 8, "⅜"}, {5, 8, "⅝"}, {7, 8, "⅞"}};
+    if (value < 0) return "-" + with_fraction(-value, decimals);
+    const exact whole = whole_part(value);
+    for (const glyph& g : glyphs) {
+        const exact fraction(g.numerator, g.denominator);
+        const exact tolerance = g.denominator == 3 ? exact(fraction / 1000) : exact(0);
+        if (abs(value - whole - fraction) <= tolerance)
+            return (whole == 0 ? "" : in_decimals(whole, 0)) + g.text;
+    }
+    return in_decimals(value, decimals);
+}
+
+shown on_a_scale(grams weight) { return with_unit(weight.value, "g", "kg"); }
+
+shown in_a_jug(millilitres volume) { return with_unit(volume.value, "ml", "l"); }
+
+std::string in_ounces(grams weight) {
+    const exact ounces = weight.value / weight_of(unit::ounce)->value;
+    const exact figure = rounded_to(ounces, ounces < 2 ? exact(1, 8) : exact(1, 4));
+    if (ounces < exact(1, 8) || more_than_a_tenth_off(figure, ounces)) return "";
+    const exact pounds = whole_part(figure / 16);
+    const exact rest = figure - pounds * 16;
+    if (pounds == 0) return with_fraction(rest) + " oz";
+    std::string text = in_decimals(pounds, 0) + " lb";
+    if (rest > 0) text += " " + with_fraction(rest) + " oz";
+    return text;
+}
+
+std::string in_fluid_ounces(millilitres volume, system s) {
+    const auto ounce = volume_of(unit::fluid_ounce, s);
+    if (!ounce) return "";
+    const exact ounces = volume.value / ounce->value;
+    const exact figure = rounded_to(ounces, exact(1, 4));
+    if (ounces < exact(1, 4) || more_than_a_tenth_off(figure, ounces)) return "";
+    return with_fraction(figure) + " fl oz";
+}
+
+} // namespace benchcard::measures
