@@ -150,10 +150,10 @@ struct setting {
 };
 
 struct comment { span where; std::string text; }; ///< from `#` to the end of its line
-struct blank { span where; };
+struct empty_line { span where; };
 struct unread { span where; }; ///< a line that could not be read; its message says why
 
-using item_value = std::variant<setting, ingredient_line, step, comment, blank, unread>;
+using item_value = std::variant<setting, ingredient_line, step, comment, empty_line, unread>;
 
 struct item {
     item_value value;

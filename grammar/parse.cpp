@@ -1,0 +1,424 @@
+#include "grammar/parse.hpp"
+
+#include "grammar/recipe_actions.hpp"
+#include "grammar/recipe_errors.hpp"
+#include "grammar/settings.hpp"
+#include "grammar/suggest.hpp"
+
+#include <fmt/format.h>
+
+namespace benchcard::grammar {
+
+namespace {
+
+namespace pegtl = tao::pegtl;
+
+using input = pegtl::memory_input<pegtl::tracking_mode::lazy>;
+
+/// A rule that had to match and did not ends the line, with what was expected.
+template <typename Rule> struct control : pegtl::normal<Rule> {
+    template <typename Input, typename... States>
+    [[noreturn]] static void raise(const Input& in, States&&...) {
+        static_assert(!expected<Rule>.kind.empty(), "say in recipe_errors.hpp what is expected");
+        throw line_error{expected<Rule>.kind, std::string(expected<Rule>.text), in.current(), in.current()};
+    }
+};
+
+template <typename Rule> bool begins_as(std::string_view text) {
+    input in(text.data(), text.data() + text.size(), "");
+    return pegtl::parse<Rule>(in);
+}
+
+template <typename Rule> bool read(input& in, scratch& s) { return pegtl::parse<Rule, action, control>(in, s); }
+
+bool read_value(value_form form, input& in, scratch& s) {
+    switch (form) {
+    case value_form::words: return read<rules::words_value>(in, s);
+    case value_form::prose: return read<rules::prose_value>(in, s);
+    case value_form::list: return read<rules::list_value>(in, s);
+    case value_form::yield: return read<rules::yield_value>(in, s);
+    case value_form::losses: return read<rules::loss_value>(in, s);
+    case value_form::keepings: return read<rules::keeps_value>(in, s);
+    case value_form::tin_size: return read<rules::tin_value>(in, s);
+    case value_form::figures: return read<rules::weighs_value>(in, s);
+    case value_form::price: return read<rules::price_value>(in, s);
+    case value_form::measure: return read<rules::measure_value>(in, s);
+    case value_form::yes_or_no: return read<rules::yes_no_value>(in, s);
+    }
+    return false;
+}
+
+std::size_t indentation(std::string_view line) {
+    const auto first = line.find_first_not_of(" \t");
+    return first == line.npos ? line.size() : first;
+}
+
+/// The first control character in a line, or npos.
+std::size_t first_control(std::string_view line) {
+    for (std::size_t i = 0; i < line.size(); ++i) {
+        const auto c = static_cast<unsigned char>(line[i]);
+        if ((c < 0x20 && c != '\t') || c == 0x7F) return i;
+    }
+    return line.npos;
+}
+
+constexpr std::size_t longest_name = 120; ///< characters; what a card can hold
+
+class reader {
+  public:
+    explicit reader(const source& text) : text_(text) {
+        result_.tree.blocks.push_back({block::sort::before, {}, {text.file(), 0, 0}, {}});
+    }
+
+    parsed read_all() {
+        for (std::size_t number = 1; number <= text_.line_count();) number = read_line(number);
+        if (!seen_content_)
+            say("no-recipe", {text_.file(), 0, 0}, "there is no recipe in this file",
+                {{"a recipe begins with its name: `recipe: Pear tart`", {}}});
+        return std::move(result_);
+    }
+
+  private:
+    const source& text_;
+    parsed result_;
+    bool seen_content_ = false;
+    bool seen_recipe_ = false;
+
+    block& now() { return result_.tree.blocks.back(); }
+
+    void say(std::string_view kind, span where, std::string message, std::vector<help> helps = {}) {
+        result_.messages.push_back({kind, severity::error, where, std::move(message), {}, std::move(helps)});
+    }
+
+    span span_of_lines(std::size_t first, std::size_t last) const {
+        const auto begin = text_.line_start(first);
+        const auto end = text_.line_start(last) + text_.line(last).size();
+        return {text_.file(), static_cast<std::uint32_t>(begin), static_cast<std::uint32_t>(end)};
+    }
+
+    static span without_blanks(span where, std::string_view text) {
+        const auto first = indentation(text);
+        const auto last = text.find_last_not_of(" \t");
+        if (last == text.npos) return where;
+        return {where.file, where.begin + static_cast<std::uint32_t>(first),
+                where.begin + static_cast<std::uint32_t>(last + 1)};
+    }
+
+    void keep(item_value value, std::vector<comment> comments = {}) {
+        now().items.push_back({std::move(value), std::move(comments)});
+    }
+
+    /// Reads the line, with those that continue it, and returns the number of the next.
+    std::size_t read_line(std::size_t number) {
+        const auto line = text_.line(number);
+        const auto where = span_of_lines(number, number);
+        if (!readable(line, where)) {
+            seen_content_ = true;
+            keep(unread{where});
+        } else if (begins_as<rules::blank_line>(line)) {
+            keep(empty_line{where});
+        } else if (begins_as<rules::comment_line>(line)) {
+            auto s = pad();
+            const auto begin = line.data() + indentation(line);
+            keep(comment{s.between(begin, line.data() + line.size()), std::string(begin, line.data() + line.size())});
+        } else {
+            return read_content(number, line, where);
+        }
+        return number + 1;
+    }
+
+    bool readable(std::string_view line, span where) {
+        if (const auto bad = first_not_utf8(line); bad != line.npos) {
+            const auto at = where.begin + static_cast<std::uint32_t>(bad);
+            say("not-utf8", {where.file, at, at + 1},
+                fmt::format("this is not UTF-8 text: byte {} of the file is {:02X} hexadecimal", at + 1,
+                            static_cast<unsigned char>(line[bad])),
+                {{"save the file as UTF-8", {}}});
+            return false;
+        }
+        if (const auto bad = first_control(line); bad != line.npos) {
+            const auto at = where.begin + static_cast<std::uint32_t>(bad);
+            say("control-character", {where.file, at, at + 1},
+                fmt::format("a control character stands here (U+{:04X})", static_cast<unsigned char>(line[bad])),
+                {{"take it out", {edit{{where.file, at, at + 1}, ""}}}});
+            return false;
+        }
+        return true;
+    }
+
+    std::size_t read_content(std::size_t number, std::string_view line, span where) {
+        const bool is_step = begins_as<rules::step_start>(line);
+        const bool is_setting = !is_step && begins_as<rules::setting_start>(line);
+        expect_recipe_first(is_setting, line, without_blanks(where, line));
+        if (is_step) return read_step(number);
+        if (is_setting) return read_setting(number);
+        if (begins_as<rules::amount_start>(line)) read_ingredient(where);
+        else refuse(line, where);
+        return number + 1;
+    }
+
+    /// Says once, at the first line that is more than a comment, that `recipe:` comes first.
+    void expect_recipe_first(bool is_setting, std::string_view line, span where) {
+        if (seen_content_) return;
+        seen_content_ = true;
+        if (is_setting && key_in(line) && key_in(line)->name == key::recipe) return;
+        say("text-before-recipe", where, "a file begins with `recipe:` and its name, and this stands before it",
+            {{"put a line like `recipe: Pear tart` first", {}}});
+    }
+
+    static std::string_view word_before_colon(std::string_view line) {
+        auto head = line.substr(indentation(line));
+        head = head.substr(0, head.find(':'));
+        return head.substr(0, head.find_last_not_of(" \t") + 1);
+    }
+    static const setting_entry* key_in(std::string_view line) { return setting_named(word_before_colon(line)); }
+
+    void refuse(std::string_view line, span where) {
+        const auto trimmed = without_blanks(where, line);
+        std::vector<help> helps;
+        if (auto likely = suggest_line(line, trimmed)) helps.push_back(std::move(*likely));
+        say("unreadable-line", trimmed,
+            "a line is a setting (`makes: 2 tarts`), an ingredient (`200 g plain flour`) or a step (`- Mix.`), "
+            "and this is none of them",
+            std::move(helps));
+        keep(unread{where});
+    }
+
+    scratch pad() const {
+        scratch s{};
+        s.base = text_.text().data();
+        s.file = text_.file();
+        return s;
+    }
+
+    /// The span of the word at a place, for a message that knows no end.
+    span word_at(const line_error& e, span line) const {
+        auto s = pad();
+        if (e.begin != e.end) return s.between(e.begin, e.end);
+        const char* limit = text_.text().data() + line.end;
+        const char* end = e.begin;
+        while (end < limit && *end != ' ' && *end != '\t' && *end != '\n' && *end != '\r') ++end;
+        return s.between(e.begin, end);
+    }
+
+    /// Reads a line by a rule; a failure becomes a message and an `unread`.
+    template <typename Read> bool attempt(span where, Read read_it) {
+        const auto text = text_.text_of(where);
+        input in(text.data(), text.data() + text.size(), "");
+        try {
+            read_it(in);
+            return true;
+        } catch (const line_error& e) {
+            say(e.kind, word_at(e, where), e.message, helps_for(e, text, where));
+            keep(unread{where});
+            return false;
+        }
+    }
+
+    static std::vector<help> helps_for(const line_error& e, std::string_view text, span where) {
+        if (e.kind != "numbered-step") return {};
+        const auto rest = text.substr(text.find_first_of(".)") + 1);
+        const auto words = std::string("- ").append(rest.substr(indentation(rest)));
+        return {{"write it as `" + words + "`", {edit{without_blanks(where, text), words}}}};
+    }
+
+    /// The last line of a step or of prose: those below that are indented deeper continue it.
+    std::size_t last_continuation(std::size_t number) const {
+        const auto own = indentation(text_.line(number));
+        auto last = number;
+        while (last < text_.line_count()) {
+            const auto next = text_.line(last + 1);
+            const bool goes_on = indentation(next) > own && !begins_as<rules::blank_line>(next) &&
+                                 !begins_as<rules::step_start>(next) && first_not_utf8(next) == next.npos &&
+                                 first_control(next) == next.npos;
+            if (!goes_on) break;
+            ++last;
+        }
+        return last;
+    }
+
+    bool lines_may_stand_here(span where, std::string_view what) {
+        if (now().is != block::sort::ingredient) return true;
+        say("misplaced-line", without_blanks(where, text_.text_of(where)),
+            fmt::format("{} cannot stand in the definition of an ingredient", what),
+            {{"a component begins with a line like `component: Sweet pastry`", {}}});
+        keep(unread{where});
+        return false;
+    }
+
+    std::size_t read_step(std::size_t number) {
+        const auto last = last_continuation(number);
+        const auto where = span_of_lines(number, last);
+        if (!lines_may_stand_here(where, "a step")) return last + 1;
+        auto s = pad();
+        if (attempt(where, [&](input& in) { read<rules::step_line>(in, s); })) {
+            s.method.where = where;
+            keep(std::move(s.method), std::move(s.comments));
+        }
+        return last + 1;
+    }
+
+    void read_ingredient(span where) {
+        if (!lines_may_stand_here(where, "an ingredient line")) return;
+        auto s = pad();
+        if (!attempt(where, [&](input& in) { read<rules::ingredient_line>(in, s); })) return;
+        s.line.where = where;
+        for (const auto& name : s.line.names)
+            if (!short_enough(name)) return keep(unread{where});
+        keep(std::move(s.line), std::move(s.comments));
+    }
+
+    bool short_enough(const words& name) {
+        if (count_characters(name.text) <= longest_name) return true;
+        say("name-too-long", name.where,
+            fmt::format("this name is {} characters long; a card can hold {}", count_characters(name.text), longest_name));
+        return false;
+    }
+
+    std::size_t read_setting(std::size_t number) {
+        const auto line = text_.line(number);
+        const auto* entry = key_in(line);
+        const bool is_prose = entry && entry->form == value_form::prose;
+        const auto last = is_prose ? last_continuation(number) : number;
+        const auto where = span_of_lines(number, last);
+        const auto word = word_before_colon(line);
+        const auto word_begin = where.begin + static_cast<std::uint32_t>(indentation(line));
+        const span key_where{where.file, word_begin, word_begin + static_cast<std::uint32_t>(word.size())};
+        if (!entry) unknown_setting(line, word, key_where, where);
+        else if (opened_by(entry->name) != block::sort::before) open_block(*entry, key_where, where);
+        else if (!(entry->places & place_of(now().is))) misplaced_setting(*entry, key_where, where);
+        else keep_setting(*entry, key_where, where);
+        return last + 1;
+    }
+
+    void unknown_setting(std::string_view line, std::string_view word, span key_where, span where) {
+        const auto value = line.substr(line.find(':') + 1);
+        say("unknown-setting", key_where, fmt::format("there is no setting `{}`", word),
+            suggest_setting(word, key_where, value, without_blanks(where, line), now().is));
+        keep(unread{where});
+    }
+
+    void misplaced_setting(const setting_entry& entry, span key_where, span where) {
+        std::string places;
+        for (auto is : {block::sort::recipe, block::sort::component, block::sort::assembly, block::sort::ingredient})
+            if (entry.places & place_of(is)) places += (places.empty() ? "" : " or ") + std::string(said_place(is));
+        say("misplaced-setting", key_where, fmt::format("`{}:` cannot stand in {}", entry.word, said_place(now().is)),
+            {{fmt::format("it belongs in {}", places), {}}});
+        keep(unread{where});
+    }
+
+    std::optional<setting> value_of(const setting_entry& entry, span key_where, span where, scratch& s) {
+        setting result;
+        const bool is_read = attempt(where, [&](input& in) {
+            read<rules::setting_head>(in, s);
+            const char* begin = in.current();
+            read_value(entry.form, in, s);
+            result = {where, entry.name, key_where, s.between(begin, in.current()), std::move(*s.value_read)};
+        });
+        if (!is_read) return std::nullopt;
+        return result;
+    }
+
+    void keep_setting(const setting_entry& entry, span key_where, span where) {
+        auto s = pad();
+        if (auto read_setting = value_of(entry, key_where, where, s))
+            keep(std::move(*read_setting), std::move(s.comments));
+    }
+
+    void open_block(const setting_entry& entry, span key_where, span where) {
+        if (entry.name == key::recipe && std::exchange(seen_recipe_, true)) {
+            say("second-recipe", key_where, "a file holds one recipe, and this opens a second",
+                {{"a part of the recipe begins with `component:`; another recipe goes in a file of its own", {}}});
+            return keep(unread{where});
+        }
+        auto s = pad();
+        auto opening = value_of(entry, key_where, where, s);
+        words title;
+        if (opening) title = std::get<words>(opening->value);
+        if (opening && !short_enough(title)) title = {};
+        result_.tree.blocks.push_back({opened_by(entry.name), title, where, {}});
+        if (!s.comments.empty()) keep(comment{s.comments.front()});
+    }
+};
+
+/// Reads one text that is not a file by a rule, with the same messages.
+template <typename Rule> diagnostics read_alone(const source& text, scratch& s) {
+    s.base = text.text().data();
+    s.file = text.file();
+    diagnostics messages;
+    input in(text.text().data(), text.text().data() + text.text().size(), "");
+    try {
+        read<Rule>(in, s);
+    } catch (const line_error& e) {
+        const auto end = e.begin == e.end ? text.text().data() + text.text().size() : e.end;
+        messages.push_back({e.kind, severity::error, s.between(e.begin, end), e.message, {}, {}});
+    }
+    return messages;
+}
+
+} // namespace
+
+parsed parse(const source& text) { return reader(text).read_all(); }
+
+parsed_line parse_ingredient_line(const source& text) {
+    scratch s{};
+    parsed_line result;
+    result.messages = read_alone<rules::ingredient_line>(text, s);
+    if (result.messages.empty()) result.line = std::move(s.line);
+    return result;
+}
+
+parsed_yield parse_yield(const source& text) {
+    scratch s{};
+    parsed_yield result;
+    result.messages = read_alone<rules::yield_value>(text, s);
+    if (result.messages.empty()) result.made = std::move(s.made);
+    return result;
+}
+
+std::optional<exact> parse_number(std::string_view text) {
+    scratch s{};
+    s.base = text.data();
+    input in(text.data(), text.data() + text.size(), "");
+    try {
+        const bool whole = pegtl::parse<pegtl::seq<rules::number, rules::end_of_line>, action, control>(in, s);
+        if (whole && in.empty() && s.value > 0) return s.value;
+    } catch (const line_error&) {
+    }
+    return std::nullopt;
+}
+
+const std::vector<kind_entry>& parse_kinds() {
+    using enum severity;
+    static const std::vector<kind_entry> kinds = {
+        {"ambiguous-comma", error, "a comma between digits can be read two ways"},
+        {"control-character", error, "a character that cannot be printed stands in the text"},
+        {"empty-step", error, "a dash with nothing to do after it"},
+        {"misplaced-line", error, "an ingredient or a step where only settings can stand"},
+        {"misplaced-setting", error, "a setting where it cannot stand"},
+        {"missing-name", error, "an amount without an ingredient"},
+        {"missing-preparation", error, "a comma with nothing after it"},
+        {"missing-value", error, "a setting without a value"},
+        {"name-too-long", error, "a name longer than a card can hold"},
+        {"no-recipe", error, "a file without a recipe"},
+        {"not-utf8", error, "a file that is not UTF-8 text"},
+        {"number-too-large", error, "a number too large, or too fine, to be an amount"},
+        {"numbered-step", error, "a step with a number of its own"},
+        {"second-recipe", error, "a second recipe in one file"},
+        {"text-before-recipe", error, "text before the line that names the recipe"},
+        {"unclosed-bracket", error, "a bracket that is not closed"},
+        {"unexpected-words", error, "more on a line than it can hold"},
+        {"unknown-setting", error, "a setting that does not exist"},
+        {"unopened-bracket", error, "a closing bracket that was not opened"},
+        {"unreadable-amount", error, "an amount that cannot be read"},
+        {"unreadable-bracket", error, "brackets whose content cannot be read"},
+        {"unreadable-line", error, "a line that is no setting, ingredient or step"},
+        {"unreadable-number", error, "a number that cannot be read"},
+        {"unreadable-value", error, "a setting's value that cannot be read"},
+        {"zero-amount", error, "an amount of nothing"},
+        {"zero-denominator", error, "a fraction with 0 below the line"},
+    };
+    return kinds;
+}
+
+} // namespace benchcard::grammar

@@ -1,0 +1,73 @@
+#include "grammar/recipe_actions.hpp"
+
+namespace benchcard::grammar {
+
+namespace {
+
+bool is_blank(char c) { return c == ' ' || c == '\t'; }
+
+exact digits_as_number(std::string_view digits) {
+    exact value = 0;
+    for (char c : digits) value = value * 10 + (c - '0');
+    return value;
+}
+
+} // namespace
+
+words words_between(const scratch& s, const char* begin, const char* end) {
+    while (begin < end && is_blank(*begin)) ++begin;
+    while (begin < end && is_blank(end[-1])) --end;
+    words result{"", s.between(begin, end)};
+    for (const char* c = begin; c < end; ++c) {
+        const bool blank = is_blank(*c);
+        if (!blank) result.text += *c;
+        else if (!result.text.ends_with(' ')) result.text += ' ';
+    }
+    return result;
+}
+
+exact number_of(std::string_view digits) {
+    constexpr std::size_t most_digits = 7; // ten tonnes, in grams
+    if (digits.size() > most_digits)
+        throw line_error{"number-too-large", "this number is too large to be an amount in a recipe",
+                         digits.begin(), digits.end()};
+    return digits_as_number(digits);
+}
+
+exact decimals_of(std::string_view digits) {
+    constexpr std::size_t most_digits = 9;
+    if (digits.size() > most_digits)
+        throw line_error{"number-too-large", "this number has more decimals than can be measured",
+                         digits.begin(), digits.end()};
+    exact power = 1;
+    for (std::size_t i = 0; i < digits.size(); ++i) power *= 10;
+    return digits_as_number(digits) / power;
+}
+
+length length_of(const scratch& s) {
+    length result;
+    result.in = s.length_in;
+    auto side = s.quantity;
+    if (side.packs) {
+        auto first = side;
+        first.low = first.high = *side.packs;
+        first.packs.reset();
+        result.sides.push_back(first);
+        side.packs.reset();
+    }
+    result.sides.push_back(side);
+    return result;
+}
+
+void add_words(scratch& s, span where, std::string_view text) {
+    auto& parts = s.method.parts;
+    if (!parts.empty())
+        if (auto* last = std::get_if<words>(&parts.back())) {
+            last->text += text;
+            last->where.end = where.end;
+            return;
+        }
+    parts.emplace_back(words{std::string(text), where});
+}
+
+} // namespace benchcard::grammar
