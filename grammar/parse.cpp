@@ -191,14 +191,17 @@ class reader {
         return s;
     }
 
-    /// The span of the word at a place, for a message that knows no end.
-    span word_at(const line_error& e, span line) const {
+    /// What a message that knows only a place is about: from there to the end of the bracket, or
+    /// of what stands on the line before a comment.
+    span range_at(const line_error& e, span line) const {
         auto s = pad();
         if (e.begin != e.end) return s.between(e.begin, e.end);
-        const char* limit = text_.text().data() + line.end;
-        const char* end = e.begin;
-        while (end < limit && *end != ' ' && *end != '\t' && *end != '\n' && *end != '\r') ++end;
-        return s.between(e.begin, end);
+        const std::string_view rest(e.begin, text_.text().data() + line.end);
+        auto length = std::min(rest.find_first_of("\r\n"), rest.find(" #"));
+        if (e.kind == "unreadable-bracket") length = std::min(length, rest.find(']'));
+        const auto covered = rest.substr(0, length);
+        const auto last = covered.find_last_not_of(" \t");
+        return s.between(e.begin, e.begin + (last == covered.npos ? 0 : last + 1));
     }
 
     /// Reads a line by a rule; a failure becomes a message and an `unread`.
@@ -209,7 +212,7 @@ class reader {
             read_it(in);
             return true;
         } catch (const line_error& e) {
-            say(e.kind, word_at(e, where), e.message, helps_for(e, text, where));
+            say(e.kind, range_at(e, where), e.message, helps_for(e, text, where));
             keep(unread{where});
             return false;
         }

@@ -1,0 +1,97 @@
+#include "compiler/ingredients/names.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstdlib>
+#include <utf8proc.h>
+#include <utility>
+
+namespace benchcard::ingredients {
+
+namespace {
+
+/// Case and accents folded, by Unicode's own rules.
+std::string folded(std::string_view text) {
+    const auto options = static_cast<utf8proc_option_t>(UTF8PROC_STABLE | UTF8PROC_COMPAT | UTF8PROC_DECOMPOSE |
+                                                        UTF8PROC_CASEFOLD | UTF8PROC_STRIPMARK);
+    utf8proc_uint8_t* mapped = nullptr;
+    const auto length = utf8proc_map(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
+                                     static_cast<utf8proc_ssize_t>(text.size()), &mapped, options);
+    if (length < 0) return std::string(text);
+    std::string result(reinterpret_cast<const char*>(mapped), static_cast<std::size_t>(length));
+    std::free(mapped);
+    return result;
+}
+
+bool is_plain_ascii(std::string_view text) {
+    return std::all_of(text.begin(), text.end(), [](unsigned char c) { return c < 0x80; });
+}
+
+std::string lower_ascii(std::string_view text) {
+    std::string result(text);
+    for (auto& c : result)
+        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    return result;
+}
+
+/// Words whose plural in -ves comes from -f or -fe; the others in -ves come from -ve (olives).
+constexpr std::array<std::pair<std::string_view, std::string_view>, 6> ves_words = {{
+    {"leaves", "leaf"}, {"loaves", "loaf"}, {"halves", "half"},
+    {"knives", "knife"}, {"calves", "calf"}, {"shelves", "shelf"},
+}};
+
+bool ends_in_hissing(std::string_view stem) {
+    return stem.ends_with("s") || stem.ends_with("x") || stem.ends_with("z") || stem.ends_with("ch") ||
+           stem.ends_with("sh");
+}
+
+} // namespace
+
+std::string singular(std::string_view word) {
+    for (const auto& [many, one] : ves_words)
+        if (word == many) return std::string(one);
+    if (word.size() < 4 && word != "eggs") return std::string(word);
+    if (word.ends_with("ies") && word.size() > 4 && word != "cookies" && word != "brownies" && word != "smoothies")
+        return std::string(word.substr(0, word.size() - 3)) + "y";
+    if (word.ends_with("oes")) return std::string(word.substr(0, word.size() - 2));
+    if (word.ends_with("es") && ends_in_hissing(word.substr(0, word.size() - 2)) && word != "molasses")
+        return std::string(word.substr(0, word.size() - 2));
+    if (word.ends_with("s") && !word.ends_with("ss") && !word.ends_with("us") && word != "molasses")
+        return std::string(word.substr(0, word.size() - 1));
+    return std::string(word);
+}
+
+std::string plural(std::string_view word) {
+    for (const auto& [many, one] : ves_words)
+        if (word == one) return std::string(many);
+    const bool vowel_before_y =
+        word.size() > 1 && std::string_view("aeiou").find(word[word.size() - 2]) != std::string_view::npos;
+    if (word.ends_with("y") && !vowel_before_y) return std::string(word.substr(0, word.size() - 1)) + "ies";
+    if (ends_in_hissing(word) || word == "tomato" || word == "potato" || word == "mango")
+        return std::string(word) + "es";
+    return std::string(word) + "s";
+}
+
+std::vector<std::string> compared_words(std::string_view name) {
+    const auto text = is_plain_ascii(name) ? lower_ascii(name) : folded(name);
+    std::vector<std::string> words;
+    std::string word;
+    for (const char c : text) {
+        if (c == ' ' || c == '\t' || c == '-') {
+            if (!word.empty()) words.push_back(singular(word));
+            word.clear();
+        } else if (c != '\'') {
+            word += c;
+        }
+    }
+    if (!word.empty()) words.push_back(singular(word));
+    return words;
+}
+
+std::string compared_name(std::string_view name) {
+    std::string result;
+    for (const auto& word : compared_words(name)) result += (result.empty() ? "" : " ") + word;
+    return result;
+}
+
+} // namespace benchcard::ingredients

@@ -1,0 +1,23 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace benchcard::ingredients {
+
+/// The words of a name in the form in which names are compared: in one case, without accents,
+/// hyphens as blanks, each word in the singular. `Sifted Plain Flours` and `sifted plain flour`
+/// are the same.
+std::vector<std::string> compared_words(std::string_view name);
+
+/// The same, joined by blanks.
+std::string compared_name(std::string_view name);
+
+/// One word in the singular, by the rules of English spelling: `leaves` → `leaf`,
+/// `berries` → `berry`, `tomatoes` → `tomato`, `glasses` → `glass`.
+std::string singular(std::string_view word);
+/// One word in the plural: `leaf` → `leaves`, `loaf` → `loaves`, `glass` → `glasses`.
+std::string plural(std::string_view word);
+
+} // namespace benchcard::ingredients

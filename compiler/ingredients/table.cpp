@@ -1,0 +1,127 @@
+#include "compiler/ingredients/table.hpp"
+
+#include "compiler/ingredients/names.hpp"
+#include "grammar/nearest.hpp"
+
+#include <algorithm>
+
+namespace benchcard::ingredients {
+
+namespace {
+
+/// `cornflour (uk)` is a name of the entry in one country only.
+std::pair<std::string, country> name_and_country(std::string_view name) {
+    if (name.ends_with(" (uk)")) return {std::string(name.substr(0, name.size() - 5)), country::uk};
+    if (name.ends_with(" (us)")) return {std::string(name.substr(0, name.size() - 5)), country::us};
+    return {std::string(name), country::any};
+}
+
+/// A remark in brackets behind a name is no part of it: `dark chocolate (70 %)`.
+std::string_view without_remark(std::string_view name) {
+    if (!name.ends_with(')')) return name;
+    const auto open = name.rfind('(');
+    if (open == name.npos || open == 0) return name;
+    const auto last = name.find_last_not_of(' ', open - 1);
+    return last == name.npos ? name : name.substr(0, last + 1);
+}
+
+std::string joined(const std::vector<std::string>& words, std::size_t from) {
+    std::string result;
+    for (std::size_t i = from; i < words.size(); ++i) result += (i == from ? "" : " ") + words[i];
+    return result;
+}
+
+/// The first `count` words as they are written, hyphens counting as blanks.
+std::string first_words(std::string_view name, std::size_t count) {
+    std::size_t i = 0;
+    for (std::size_t word = 0; word < count && i < name.size(); ++word) {
+        while (i < name.size() && (name[i] == ' ' || name[i] == '-')) ++i;
+        while (i < name.size() && name[i] != ' ' && name[i] != '-') ++i;
+    }
+    return std::string(name.substr(0, i));
+}
+
+} // namespace
+
+country country_of(measures::system s) {
+    using measures::system;
+    switch (s) {
+    case system::us:
+    case system::us_label:
+    case system::canadian: return country::us;
+    case system::uk:
+    case system::imperial:
+    case system::australian: return country::uk;
+    default: return country::any;
+    }
+}
+
+void table::add(entry what) {
+    const auto index = entries_.size();
+    std::vector<std::string> names = what.also;
+    names.insert(names.begin(), what.name);
+    for (const auto& written : names) {
+        const auto [name, where] = name_and_country(written);
+        by_name_[compared_name(name)].push_back({index, where});
+    }
+    entries_.push_back(std::make_unique<entry>(std::move(what)));
+}
+
+const std::vector<table::naming>* table::named(const std::string& compared, const table** holder) const {
+    for (const table* t = this; t; t = t->below_)
+        if (const auto found = t->by_name_.find(compared); found != t->by_name_.end()) {
+            *holder = t;
+            return &found->second;
+        }
+    return nullptr;
+}
+
+lookup table::find(std::string_view name, country from) const {
+    const auto bare = without_remark(name);
+    const auto words = compared_words(bare);
+    for (std::size_t first = 0; first < words.size(); ++first) {
+        const table* holder = nullptr;
+        const auto* namings = named(joined(words, first), &holder);
+        if (!namings) continue;
+        lookup result;
+        result.description = first_words(bare, first);
+        // The last definition of a name counts, as a later line does.
+        for (const auto& n : *namings)
+            if (n.where == country::any || n.where == from) result.match = holder->entries_[n.index].get();
+        if (!result.match)
+            for (const auto& n : *namings) result.readings.push_back(holder->entries_[n.index].get());
+        return result;
+    }
+    return {};
+}
+
+void table::collect_names(std::vector<std::string>& names) const {
+    for (const auto& e : entries_) {
+        names.push_back(e->name);
+        for (const auto& other : e->also) names.push_back(name_and_country(other).first);
+    }
+    if (below_) below_->collect_names(names);
+}
+
+std::vector<std::string> table::near(std::string_view name, std::size_t most) const {
+    std::vector<std::string> names;
+    collect_names(names);
+    auto found = grammar::nearest(name, names, most);
+    // A name that holds one of the words may be meant too: `rye` for `rye flour`.
+    const auto wanted = compared_words(name);
+    for (const auto& candidate : names) {
+        if (found.size() >= most || wanted.empty()) break;
+        const auto words = compared_words(candidate);
+        const bool holds = std::find(words.begin(), words.end(), wanted.back()) != words.end();
+        if (holds && std::find(found.begin(), found.end(), candidate) == found.end()) found.push_back(candidate);
+    }
+    return found;
+}
+
+std::vector<const entry*> table::entries() const {
+    std::vector<const entry*> result;
+    for (const auto& e : entries_) result.push_back(e.get());
+    return result;
+}
+
+} // namespace benchcard::ingredients

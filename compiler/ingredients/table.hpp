@@ -1,0 +1,63 @@
+#pragma once
+
+#include "compiler/ingredients/entry.hpp"
+#include "grammar/diagnostic.hpp"
+
+#include <map>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace benchcard::ingredients {
+
+/// What a name leads to.
+struct lookup {
+    const entry* match = nullptr;
+    std::string description;             ///< the words before the match: `sifted`, `large`
+    std::vector<const entry*> readings;  ///< of a name that means two things in two countries,
+                                         ///< where the recipe does not say in which it was written
+};
+
+/// Ingredients by their names. A table may stand on another: what it does not hold is looked up
+/// there, and its own entries hide those below.
+class table {
+  public:
+    explicit table(const table* below = nullptr) : below_(below) {}
+    // Entries are pointed to, so a table stays where it is.
+    table(const table&) = delete;
+    table& operator=(const table&) = delete;
+
+    void add(entry what);
+
+    /// The entry with the longest name that `name` ends in, plural, case and accents aside.
+    lookup find(std::string_view name, country from) const;
+    /// The names nearest to one that is not known, best first, at most `most`.
+    std::vector<std::string> near(std::string_view name, std::size_t most = 3) const;
+    /// Every entry, of this table alone, in the order they were added.
+    std::vector<const entry*> entries() const;
+
+  private:
+    struct naming {
+        std::size_t index;
+        country where;
+    };
+    const table* below_;
+    std::vector<std::unique_ptr<entry>> entries_;
+    std::map<std::string, std::vector<naming>, std::less<>> by_name_;
+
+    const std::vector<naming>* named(const std::string& compared, const table** holder) const;
+    void collect_names(std::vector<std::string>& names) const;
+};
+
+/// The entries that a file's `ingredient:` blocks define, with messages on those that cannot be
+/// understood. `poured` says that all of them are liquids.
+struct defined {
+    std::vector<entry> entries;
+    grammar::diagnostics messages;
+};
+defined definitions_in(const grammar::tree& file, bool poured);
+
+/// The table built into the program. Read once; the same for the life of the process.
+const table& built_in_table();
+
+} // namespace benchcard::ingredients
