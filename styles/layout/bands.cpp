@@ -1,0 +1,73 @@
+#include "styles/layout/bands.hpp"
+
+#include <algorithm>
+
+namespace benchcard::layout {
+
+double group::height() const {
+    double sum = pad_above + pad_below;
+    for (const auto& b : bands) sum += b.height();
+    return sum;
+}
+
+double height_of(const std::vector<group>& groups) {
+    double sum = 0;
+    for (std::size_t i = 0; i < groups.size(); ++i)
+        sum += (i > 0 ? groups[i].space_before : 0) + groups[i].height();
+    return sum;
+}
+
+row_measures measures_for(double size, double leading) {
+    // Capitals of Noto Sans stand 0.714 of the size high and its letters hang 0.24 under.
+    return {.pitch = size * leading, .above = size * 0.73, .below = size * 0.25};
+}
+
+std::vector<band> row_of(const std::vector<cell>& cells, row_measures measures) {
+    std::size_t count = 0;
+    for (const auto& c : cells) count = std::max(count, c.lines.size());
+    std::vector<band> bands(count);
+    for (std::size_t i = 0; i < count; ++i) {
+        auto& b = bands[i];
+        b.above = i == 0 ? measures.above : measures.pitch - measures.below;
+        b.below = measures.below;
+        for (const auto& c : cells) {
+            if (i >= c.lines.size()) continue;
+            const auto& l = c.lines[i];
+            const double shift = c.at == cell::side::left    ? 0
+                                 : c.at == cell::side::right ? l.width
+                                                             : l.width / 2;
+            for (const auto& run : l.runs) b.text.push_back(moved(run, c.x - shift, 0));
+            b.above = std::max(b.above, l.above);
+            b.below = std::max(b.below, l.below);
+        }
+    }
+    return bands;
+}
+
+double draw(const group& g, std::size_t first, std::size_t last, double left, double top,
+            double width, page& on) {
+    double y = top + g.pad_above;
+    for (auto i = first; i < last; ++i) {
+        const auto& b = g.bands[i];
+        y += b.above;
+        for (const auto& s : b.shapes) on.shapes.push_back(moved(s, left, y));
+        for (const auto& run : b.text) on.text.push_back(moved(run, left, y));
+        y += b.below;
+    }
+    y += g.pad_below;
+    if (g.rule_above > 0) {
+        const double at = top + g.rule_above / 2;
+        on.shapes.push_back(line{left, at, left + width, at, g.rule_above});
+    }
+    if (g.rule_below > 0) {
+        const double at = y - g.rule_below / 2;
+        on.shapes.push_back(line{left, at, left + width, at, g.rule_below});
+    }
+    if (g.box > 0)
+        on.shapes.push_back(rectangle{left + g.box / 2, top + g.box / 2, width - g.box,
+                                      y - top - g.box, g.box});
+    for (const auto x : g.dividers) on.shapes.push_back(line{left + x, top, left + x, y, 0.5});
+    return y;
+}
+
+} // namespace benchcard::layout

@@ -1,0 +1,70 @@
+#pragma once
+
+#include "styles/layout/text.hpp"
+
+#include <vector>
+
+/// What a card is stacked up from: bands of one line of type, in groups, in blocks.
+namespace benchcard::layout {
+
+/// One line of type across the card, never split; x from the left margin, y from its baseline.
+struct band {
+    double above = 0; ///< from its top to the baseline
+    double below = 0;
+    std::vector<text_run> text = {};
+    std::vector<shape> shapes = {};
+
+    double height() const { return above + below; }
+};
+
+/// Bands that stay on one page if any page holds them: a step, a row, a boxed caution.
+struct group {
+    double space_before = 0; ///< left out at the top of a page
+    double pad_above = 0, pad_below = 0;
+    double rule_above = 0, rule_below = 0;      ///< widths of rules over and under it; 0 for none
+    double box = 0;                             ///< width of the line round it; 0 for none
+    std::vector<double> dividers = {};              ///< x of upright rules from top to bottom
+    bool keep_with_next = false;
+    std::vector<band> bands = {};
+
+    double height() const;
+};
+
+/// A part of the card: the weigh-out, the method, the foot.
+struct block {
+    std::vector<group> groups = {};
+    bool whole = false;      ///< kept on one page if any page holds it
+    std::size_t heading = 0; ///< so many groups are repeated where it runs on to another page
+
+    bool empty() const { return groups.empty(); }
+};
+
+/// The height of some groups one under the other, without the space before the first.
+double height_of(const std::vector<group>& groups);
+
+/// Lines that share a row with others: their first baselines are one.
+struct cell {
+    enum class side { left, right, middle };
+    std::vector<type_line> lines;
+    double x = 0; ///< the left end, the right end or the middle of the lines
+    side at = side::left;
+};
+
+/// The measures of the lines in a row: from baseline to baseline, and what the first has over
+/// and the last under it at least.
+struct row_measures {
+    double pitch = 0, above = 0, below = 0;
+};
+
+/// The usual measures for type of one size.
+row_measures measures_for(double size, double leading);
+
+/// Sets cells side by side, line by line on common baselines.
+std::vector<band> row_of(const std::vector<cell>& cells, row_measures measures);
+
+/// Draws some bands of a group from `top` (a y on the sheet) with its rules, and gives back the
+/// y at its end. `left` and `width` are the card's text area.
+double draw(const group& g, std::size_t first, std::size_t last, double left, double top,
+            double width, page& on);
+
+} // namespace benchcard::layout

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "styles/layout/bands.hpp"
+#include "styles/layout/ready_card.hpp"
+#include "styles/layout/sizes.hpp"
+
+/// Each part of a card set in bands, at given sizes and a given width of the text area (points).
+/// A part that the card does not have is an empty block.
+namespace benchcard::layout {
+
+/// All that the parts are composed from.
+struct composing {
+    const ready_card& card;
+    const styles::style& look;
+    sizes size;
+    double width = 0;
+    double height = 0; ///< of the text area, for parts that must leave room for others
+};
+
+block compose_head(const composing& with);
+/// The head of the second and further pages: title and batch, smaller and on two lines at most.
+block compose_short_head(const composing& with);
+
+block compose_weigh_out(const composing& with);
+block compose_totals(const composing& with);
+block compose_method(const composing& with);
+block compose_oven(const composing& with);
+block compose_allergens(const composing& with);
+block compose_cautions(const composing& with);
+block compose_notes(const composing& with);
+block compose_keeping(const composing& with);
+
+/// The lowest lines of a page: revision and footnote, number and fingerprint. A footnote too
+/// long to be repeated is left out.
+block compose_foot(const composing& with, const page_mark& mark);
+bool foot_is_long(const composing& with, const page_mark& mark);
+/// The footnote that is too long for the foot, as a part of its own.
+block compose_long_foot(const composing& with);
+
+/// One of the parts between head and foot.
+block compose(styles::block which, const composing& with);
+
+} // namespace benchcard::layout

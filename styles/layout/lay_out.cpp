@@ -1,0 +1,120 @@
+#include "styles/layout/lay_out.hpp"
+
+#include "styles/layout/compose.hpp"
+#include "styles/layout/stack.hpp"
+
+#include <algorithm>
+
+namespace benchcard::layout {
+
+namespace {
+
+using styles::card;
+using styles::paper;
+using styles::style;
+
+/// `a`, `b`, … `z`, `aa`, `ab`, …
+std::string letter(std::size_t index) {
+    std::string out;
+    for (++index; index > 0; index = (index - 1) / 26)
+        out.insert(out.begin(), static_cast<char>('a' + (index - 1) % 26));
+    return out;
+}
+
+/// What was tried: the pages, and how many lines the weigh-out took beyond one a row.
+struct attempt {
+    std::vector<page> pages;
+    std::size_t wrapped = 0;
+};
+
+std::size_t wrapped_lines(const block& weigh_out) {
+    std::size_t extra = 0;
+    for (auto i = weigh_out.heading; i < weigh_out.groups.size(); ++i)
+        extra += weigh_out.groups[i].bands.size() - 1;
+    return extra;
+}
+
+class setter {
+  public:
+    setter(const card& of, const style& look, const paper& sheet, const font_metrics& metrics)
+        : card_(of), look_(look), metrics_(metrics), ready_(made_ready(of, look, metrics)) {
+        using styles::points_per_mm;
+        const double margin = std::max(look.margin, styles::least_margin);
+        area_ = {sheet.width * points_per_mm, sheet.height * points_per_mm,
+                 margin * points_per_mm};
+    }
+
+    std::vector<page> run() const {
+        const auto smallest = tried(0, 0, false);
+        const bool runs_on = smallest.pages.size() > 1;
+        const auto least = runs_on ? tried(0, 0, true) : smallest;
+        const double scale = largest([&](double s) {
+            const auto a = tried(s, 0, runs_on);
+            return a.pages.size() <= least.pages.size() && a.wrapped <= least.wrapped;
+        });
+        const double air = largest([&](double open) {
+            const auto a = tried(scale, open, runs_on);
+            return a.pages.size() <= least.pages.size();
+        });
+        return labelled(tried(scale, air, runs_on).pages);
+    }
+
+  private:
+    /// The largest number from 0 to 1, in 64ths, that passes; 0 is known to.
+    template <typename Passes> static double largest(const Passes& passes) {
+        constexpr int steps = 64;
+        if (passes(1.0)) return 1.0;
+        int good = 0, bad = steps;
+        while (bad - good > 1) {
+            const int middle = (good + bad) / 2;
+            (passes(static_cast<double>(middle) / steps) ? good : bad) = middle;
+        }
+        return static_cast<double>(good) / steps;
+    }
+
+    attempt tried(double scale, double air, bool runs_on) const {
+        const composing with{ready_, look_, sizes_at(look_, scale, air), area_.width(),
+                             area_.height()};
+        parts of;
+        of.head = compose_head(with);
+        of.short_head = compose_short_head(with);
+        attempt made;
+        for (const auto which : look_.top) of.top.push_back(compose(which, with));
+        for (const auto which : look_.bottom) of.bottom.push_back(compose(which, with));
+        if (foot_is_long(with, mark(0, false, runs_on)))
+            of.bottom.push_back(compose_long_foot(with));
+        for (std::size_t i = 0; i < look_.top.size(); ++i)
+            if (look_.top[i] == styles::block::weigh_out) made.wrapped = wrapped_lines(of.top[i]);
+        made.pages = stacked(of, area_, [&](std::size_t index, bool last) {
+            return compose_foot(with, mark(index, last, runs_on));
+        });
+        return made;
+    }
+
+    page_mark mark(std::size_t index, bool last, bool runs_on) const {
+        if (!runs_on) return mark_of(card_, look_, metrics_, "", "");
+        return mark_of(card_, look_, metrics_, letter(index), last ? "" : letter(index + 1));
+    }
+
+    std::vector<page> labelled(std::vector<page> pages) const {
+        for (std::size_t i = 0; i < pages.size(); ++i)
+            pages[i].label = page_label(card_.number, pages.size() > 1 ? letter(i) : "");
+        pages.front().bookmark = card_.title;
+        return pages;
+    }
+
+    const card& card_;
+    const style& look_;
+    const font_metrics& metrics_;
+    ready_card ready_;
+    area area_;
+};
+
+} // namespace
+
+std::vector<page> lay_out(const card& of, const style& look, const paper& sheet,
+                          const font_metrics& metrics) {
+    return setter(of, look, sheet, metrics).run();
+}
+
+} // namespace benchcard::layout

@@ -1,0 +1,53 @@
+#pragma once
+
+#include "styles/card.hpp"
+#include "styles/layout/text.hpp"
+#include "styles/style.hpp"
+
+#include <string>
+#include <vector>
+
+namespace benchcard::layout {
+
+/// A row of the weigh-out, or a total, with every character measured.
+struct ready_row {
+    ready_text amount, unit, name;
+    ready_text imperial, spoons, percent;
+    ready_text beneath;          ///< the last three in one, for cards too narrow for columns
+    std::size_t whole_part = 0;  ///< characters of the amount before its decimal point
+};
+
+/// One column of an oven setting.
+struct ready_oven_cell {
+    ready_text label, value;
+};
+
+/// A card whose texts were looked up and measured once, to be set at many sizes.
+struct ready_card {
+    ready_text title, batch, of, yield;
+    ready_text imperial_heading, spoons_heading, percent_heading, beneath_heading;
+    std::vector<ready_row> weigh_out, totals;
+    std::vector<ready_text> step_numbers, method;
+    std::vector<std::vector<ready_oven_cell>> oven;
+    ready_text allergens;
+    std::vector<ready_text> cautions, notes;
+    ready_text keeping, made;
+    ready_text foot; ///< revision and footnote
+    ready_text dots; ///< stands for what was left out
+};
+
+ready_card made_ready(const styles::card& card, const styles::style& look,
+                      const font_metrics& metrics);
+
+/// Who a page is: its number, the fingerprint, and on a card that runs on the next one's label.
+struct page_mark {
+    ready_text number, next;
+};
+
+page_mark mark_of(const styles::card& card, const styles::style& look, const font_metrics& metrics,
+                  const std::string& letter, const std::string& next_letter);
+
+/// `2` of `card 2 of 3`, with the letter behind it; the letter alone where there is no number.
+std::string page_label(const std::string& number, const std::string& letter);
+
+} // namespace benchcard::layout

@@ -1,0 +1,28 @@
+#include "styles/layout/sizes.hpp"
+
+#include <algorithm>
+
+namespace benchcard::layout {
+
+namespace {
+
+double between(styles::type_range range, double scale) {
+    return range.least + scale * (range.most - range.least);
+}
+
+} // namespace
+
+sizes sizes_at(const styles::style& look, double scale, double air) {
+    sizes s;
+    s.title = between(look.title, scale);
+    s.amount = between(look.amounts, scale);
+    s.unit = std::max(s.amount * 0.72, look.amounts.least);
+    s.name = between(look.names, scale);
+    s.text = between(look.text, scale);
+    s.small_print = between(look.small_print, scale);
+    s.leading = 1.24 + 0.18 * air;
+    s.space = s.text * (0.42 + 0.48 * air);
+    return s;
+}
+
+} // namespace benchcard::layout

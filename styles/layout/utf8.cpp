@@ -1,0 +1,51 @@
+#include "styles/layout/utf8.hpp"
+
+#include <cstdlib>
+#include <memory>
+#include <utf8proc.h>
+
+namespace benchcard::layout {
+
+namespace {
+
+const utf8proc_uint8_t* bytes_of(std::string_view text) {
+    return reinterpret_cast<const utf8proc_uint8_t*>(text.data());
+}
+
+} // namespace
+
+std::u32string characters_of(std::string_view text) {
+    std::u32string out;
+    out.reserve(text.size());
+    while (!text.empty()) {
+        utf8proc_int32_t code = 0;
+        const auto length = utf8proc_iterate(
+            bytes_of(text), static_cast<utf8proc_ssize_t>(text.size()), &code);
+        out += length > 0 ? static_cast<char32_t>(code) : U'\uFFFD';
+        text.remove_prefix(length > 0 ? static_cast<std::size_t>(length) : 1);
+    }
+    return out;
+}
+
+void append(std::string& text, char32_t code) {
+    utf8proc_uint8_t buffer[4];
+    const auto length = utf8proc_encode_char(static_cast<utf8proc_int32_t>(code), buffer);
+    text.append(reinterpret_cast<const char*>(buffer), static_cast<std::size_t>(length));
+}
+
+std::string composed(std::string_view text) {
+    utf8proc_uint8_t* result = nullptr;
+    const auto length =
+        utf8proc_map(bytes_of(text), static_cast<utf8proc_ssize_t>(text.size()), &result,
+                     static_cast<utf8proc_option_t>(UTF8PROC_STABLE | UTF8PROC_COMPOSE));
+    const std::unique_ptr<utf8proc_uint8_t, decltype(&std::free)> owned(result, &std::free);
+    if (length < 0) return std::string(text);
+    return {reinterpret_cast<const char*>(result), static_cast<std::size_t>(length)};
+}
+
+bool stands_on_last(char32_t code) {
+    const auto category = utf8proc_category(static_cast<utf8proc_int32_t>(code));
+    return category == UTF8PROC_CATEGORY_MN || category == UTF8PROC_CATEGORY_ME;
+}
+
+} // namespace benchcard::layout

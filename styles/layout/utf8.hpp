@@ -1,0 +1,20 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace benchcard::layout {
+
+/// The characters of a text; a byte that is not UTF-8 becomes U+FFFD.
+std::u32string characters_of(std::string_view text);
+
+/// Adds one character to a text.
+void append(std::string& text, char32_t code);
+
+/// The text with letters and accents put together (NFC); as it is where it is not UTF-8.
+std::string composed(std::string_view text);
+
+/// Whether a character stands upon the one before it, as an accent does.
+bool stands_on_last(char32_t code);
+
+} // namespace benchcard::layout

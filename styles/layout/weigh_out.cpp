@@ -1,0 +1,248 @@
+#include "styles/layout/compose.hpp"
+
+#include <algorithm>
+#include <functional>
+#include <optional>
+
+namespace benchcard::layout {
+
+namespace {
+
+using styles::column;
+
+/// The widest of some texts on one line.
+double widest(const std::vector<ready_row>& rows, ready_text ready_row::*part, type_sizes sizes) {
+    double most = 0;
+    for (const auto& r : rows) most = std::max(most, natural_width(r.*part, sizes));
+    return most;
+}
+
+type_sizes one_size(double size) { return {size, size}; }
+
+/// The part of an amount before its decimal point, or the part from it on.
+double part_width(const ready_row& row, bool whole, double size) {
+    std::int64_t sum = 0;
+    const auto& slots = row.amount.slots;
+    for (std::size_t i = 0; i < slots.size(); ++i)
+        if ((i < row.whole_part) == whole) sum += slots[i].found.measures.advance;
+    return static_cast<double>(sum) * size / 1000;
+}
+
+/// A column whose figures end at its right edge.
+struct side_column {
+    column which;
+    double right = 0;
+    double width = 0;
+};
+
+/// Where the columns stand, from the left margin.
+struct plan {
+    std::optional<double> tick_x = {};
+    double tick = 0;
+    double amount_width = 0;
+    double point_x = 0; ///< where the whole part of an amount ends
+    double unit_x = 0, unit_width = 0;
+    double name_x = 0, name_width = 0;
+    std::vector<side_column> sides = {};
+    bool beneath = false; ///< imperial, spoons and percent stand under the name
+};
+
+const ready_text& side_text(const ready_row& row, column which) {
+    return which == column::imperial ? row.imperial
+           : which == column::spoons ? row.spoons
+                                     : row.percent;
+}
+
+const ready_text& side_heading(const ready_card& card, column which) {
+    return which == column::imperial ? card.imperial_heading
+           : which == column::spoons ? card.spoons_heading
+                                     : card.percent_heading;
+}
+
+bool is_side(column c) {
+    return c == column::imperial || c == column::spoons || c == column::percent;
+}
+
+/// The width of a side column, 0 when no row has anything in it.
+double side_width(const composing& with, column which) {
+    double most = 0;
+    for (const auto& row : with.card.weigh_out)
+        most = std::max(most, natural_width(side_text(row, which), one_size(with.size.text)));
+    if (most == 0) return 0;
+    const auto& heading = side_heading(with.card, which);
+    return std::max(most, widest_piece(heading, one_size(with.size.small_print)));
+}
+
+/// The widths of the amounts of all rows and totals: whole part, decimals and unit.
+struct amount_widths {
+    double whole = 0, decimals = 0, unit = 0;
+};
+
+amount_widths amounts_of(const composing& with) {
+    const auto& s = with.size;
+    amount_widths w;
+    for (const auto* rows : {&with.card.weigh_out, &with.card.totals}) {
+        for (const auto& row : *rows) {
+            w.whole = std::max(w.whole, part_width(row, true, s.amount));
+            w.decimals = std::max(w.decimals, part_width(row, false, s.amount));
+        }
+        w.unit = std::max(w.unit, widest(*rows, &ready_row::unit, one_size(s.unit)));
+    }
+    w.whole = std::min(w.whole, with.width * 0.34);
+    w.decimals = std::min(w.decimals, with.width * 0.12);
+    w.unit = std::min(w.unit, with.width * 0.2);
+    return w;
+}
+
+/// Puts the columns in the style's order; the name gets what the others leave.
+plan placed(const composing& with, bool beneath) {
+    const auto& s = with.size;
+    const auto amounts = amounts_of(with);
+    const double gap = s.name * 0.6, unit_gap = s.amount * 0.2;
+    plan p{.tick = s.amount * 0.74, .beneath = beneath};
+    p.amount_width = amounts.whole;
+    p.unit_width = amounts.unit;
+    const double amount_total = amounts.whole + amounts.decimals +
+                                (amounts.unit > 0 ? unit_gap + amounts.unit : 0);
+
+    double fixed = 0;
+    std::size_t count = 0;
+    const auto width_of = [&](column c) {
+        if (c == column::tick) return p.tick;
+        if (c == column::amount) return amount_total;
+        return is_side(c) && !beneath ? side_width(with, c) : 0.0;
+    };
+    for (const auto c : with.look.columns) {
+        const double width = width_of(c);
+        fixed += width;
+        count += width > 0 || c == column::name ? 1 : 0;
+    }
+    p.name_width = with.width - fixed - gap * (count > 0 ? static_cast<double>(count - 1) : 0);
+
+    double x = 0;
+    for (const auto c : with.look.columns) {
+        const double width = c == column::name ? p.name_width : width_of(c);
+        if (width <= 0) continue;
+        if (c == column::tick) p.tick_x = x;
+        if (c == column::amount) {
+            p.point_x = x + amounts.whole;
+            p.unit_x = p.point_x + amounts.decimals + unit_gap;
+        }
+        if (c == column::name) p.name_x = x;
+        if (is_side(c)) p.sides.push_back({c, x + width, width});
+        x += width + gap;
+    }
+    return p;
+}
+
+/// Columns beside the name where it keeps room enough, else lines beneath it.
+plan planned(const composing& with) {
+    const auto beside = placed(with, false);
+    if (beside.sides.empty()) return beside;
+    double longest = 0;
+    for (const auto& row : with.card.weigh_out)
+        longest = std::max(longest, widest_piece(row.name, {with.size.name, with.size.text}));
+    const double least = std::max(with.width * 0.26, std::min(longest, with.width * 0.45));
+    return beside.name_width >= least ? beside : placed(with, true);
+}
+
+cell amount_cell(const ready_row& row, const plan& p, double size) {
+    const double natural = natural_width(row.amount, one_size(size));
+    const double whole = part_width(row, true, size);
+    if (whole <= p.amount_width + 1e-6 && natural - whole <= p.unit_x - p.point_x + 1e-6)
+        return {broken(row.amount, one_size(size), natural + 1), p.point_x - whole};
+    return {broken(row.amount, one_size(size), p.amount_width), p.point_x, cell::side::right};
+}
+
+/// A box to tick, drawn, in the middle of the height of the figures beside it.
+shape tick_box(const plan& p, double amount_size) {
+    constexpr double line_width = 1.1, half_capital = 0.357;
+    const double side = p.tick - line_width;
+    return rectangle{*p.tick_x + line_width / 2, -amount_size * half_capital - side / 2, side,
+                     side, line_width};
+}
+
+std::vector<band> row_bands(const ready_row& row, const plan& p, const sizes& s, bool weighed) {
+    std::vector<cell> cells;
+    cells.push_back(amount_cell(row, p, s.amount));
+    cells.push_back({broken(row.unit, one_size(s.unit), p.unit_width), p.unit_x});
+    const type_sizes name_sizes =
+        weighed ? type_sizes{s.name, s.text} : type_sizes{s.text, s.text};
+    cell name{broken(row.name, name_sizes, p.name_width), p.name_x};
+    if (p.beneath)
+        for (auto& l : broken(row.beneath, one_size(s.text), p.name_width))
+            name.lines.push_back(std::move(l));
+    cells.push_back(std::move(name));
+    for (const auto& side : p.sides)
+        cells.push_back({broken(side_text(row, side.which), one_size(s.text), side.width),
+                         side.right, cell::side::right});
+    auto measures = measures_for(s.name, s.leading - 0.06);
+    measures.above = std::max(measures.above, s.amount * 0.73);
+    auto bands = row_of(cells, measures);
+    if (weighed && p.tick_x) {
+        if (bands.empty()) bands.push_back({.above = measures.above, .below = measures.below});
+        bands.front().shapes.push_back(tick_box(p, s.amount));
+    }
+    return bands;
+}
+
+group heading_group(const composing& with, const plan& p) {
+    const auto& s = with.size;
+    group made{.space_before = 0, .pad_above = s.space * 0.5, .keep_with_next = true};
+    std::vector<cell> cells;
+    if (p.beneath && !with.card.beneath_heading.empty())
+        cells.push_back(
+            {broken(with.card.beneath_heading, one_size(s.small_print), p.name_width), p.name_x});
+    for (const auto& side : p.sides)
+        cells.push_back({broken(side_heading(with.card, side.which), one_size(s.small_print),
+                                side.width),
+                         side.right, cell::side::right});
+    made.bands = row_of(cells, measures_for(s.small_print, s.leading - 0.08));
+    return made;
+}
+
+/// Whether any row has one of the columns that need a heading.
+bool has_sides(const composing& with) {
+    return std::ranges::any_of(with.card.weigh_out,
+                               [](const ready_row& row) { return !row.beneath.empty(); });
+}
+
+} // namespace
+
+block compose_weigh_out(const composing& with) {
+    block made{.whole = true};
+    if (with.card.weigh_out.empty()) return made;
+    const auto p = planned(with);
+    if (has_sides(with)) {
+        auto heading = heading_group(with, p);
+        if (!heading.bands.empty()) {
+            made.groups.push_back(std::move(heading));
+            made.heading = 1;
+        }
+    }
+    for (const auto& row : with.card.weigh_out) {
+        const bool first = made.groups.size() == made.heading;
+        const double pad = with.size.space * 0.72;
+        made.groups.push_back({.pad_above = first && made.heading > 0 ? pad * 0.4 : pad,
+                               .pad_below = pad * 0.8,
+                               .rule_above = first ? 0 : 0.4,
+                               .bands = row_bands(row, p, with.size, true)});
+    }
+    return made;
+}
+
+block compose_totals(const composing& with) {
+    block made;
+    if (with.card.totals.empty()) return made;
+    const auto p = planned(with);
+    for (const auto& row : with.card.totals) {
+        const bool first = made.groups.empty();
+        made.groups.push_back({.pad_above = with.size.space * (first ? 0.8 : 0.3),
+                               .pad_below = with.size.space * 0.3,
+                               .rule_above = first ? 1.2 : 0,
+                               .bands = row_bands(row, p, with.size, false)});
+    }
+    return made;
+}
+
+} // namespace benchcard::layout

@@ -1,0 +1,186 @@
+#include "styles/pdf/fonts.hpp"
+
+#include <fontconfig/fontconfig.h>
+#include <fstream>
+#include <hb-subset.h>
+#include <hb.h>
+#include <iterator>
+#include <memory>
+
+namespace benchcard::pdf {
+
+namespace {
+
+template <auto Free> struct freed_by {
+    template <typename T> void operator()(T* thing) const noexcept { Free(thing); }
+};
+template <typename T, auto Free> using owned = std::unique_ptr<T, freed_by<Free>>;
+
+using blob = owned<hb_blob_t, hb_blob_destroy>;
+using face = owned<hb_face_t, hb_face_destroy>;
+using font = owned<hb_font_t, hb_font_destroy>;
+using code_set = owned<hb_set_t, hb_set_destroy>;
+using subset_input = owned<hb_subset_input_t, hb_subset_input_destroy>;
+
+/// What a line of type can hold, character after character: scripts that run from right to left
+/// or join their letters are left out, for they would come out wrong without a word.
+constexpr std::pair<hb_codepoint_t, hb_codepoint_t> settable[] = {
+    {0x0020, 0x007E}, {0x00A0, 0x00AC}, {0x00AE, 0x058F}, {0x10A0, 0x10FF}, {0x1C90, 0x1CBF},
+    {0x1D00, 0x1FFF}, {0x2000, 0x200A}, {0x2010, 0x2027}, {0x202F, 0x205F}, {0x2070, 0x2BFF},
+    {0x2C60, 0x2C7F}, {0x2DE0, 0x2E7F}, {0xA640, 0xA69F}, {0xA720, 0xA7FF}, {0xFB00, 0xFB06},
+    {0xFFFD, 0xFFFD},
+};
+
+code_set settable_characters(hb_face_t* of) {
+    code_set wanted(hb_set_create()), there(hb_set_create());
+    for (const auto& [from, to] : settable) hb_set_add_range(wanted.get(), from, to);
+    hb_face_collect_unicodes(of, there.get());
+    hb_set_intersect(wanted.get(), there.get());
+    return wanted;
+}
+
+face face_of(const std::string& bytes) {
+    const blob data(hb_blob_create(bytes.data(), static_cast<unsigned>(bytes.size()),
+                                   HB_MEMORY_MODE_READONLY, nullptr, nullptr));
+    return face(hb_face_create(data.get(), 0));
+}
+
+/// The PDF library reads outlines from `glyf` only, and of a broken file says nothing at all.
+bool has_outlines(hb_face_t* of) {
+    const blob table(hb_face_reference_table(of, HB_TAG('g', 'l', 'y', 'f')));
+    return hb_blob_get_length(table.get()) > 0;
+}
+
+std::string subset_of(hb_face_t* whole, hb_set_t* codes) {
+    const subset_input wishes(hb_subset_input_create_or_fail());
+    if (!wishes) return {};
+    hb_set_union(hb_subset_input_unicode_set(wishes.get()), codes);
+    hb_subset_input_set_flags(wishes.get(), HB_SUBSET_FLAGS_NO_HINTING);
+    auto* dropped = hb_subset_input_set(wishes.get(), HB_SUBSET_SETS_DROP_TABLE_TAG);
+    for (const auto tag : {HB_TAG('G', 'S', 'U', 'B'), HB_TAG('G', 'P', 'O', 'S'),
+                           HB_TAG('G', 'D', 'E', 'F'), HB_TAG('k', 'e', 'r', 'n')})
+        hb_set_add(dropped, tag);
+    const face small(hb_subset_or_fail(whole, wishes.get()));
+    if (!small) return {};
+    const blob data(hb_face_reference_blob(small.get()));
+    unsigned length = 0;
+    const char* bytes = hb_blob_get_data(data.get(), &length);
+    return {bytes, length};
+}
+
+int thousandths(int units, int units_per_em) {
+    return static_cast<int>(static_cast<std::int64_t>(units) * 1000 / units_per_em);
+}
+
+/// Rounded outwards, so that a box never leaves ink out.
+int thousandths_up(int units, int units_per_em) {
+    const auto scaled = static_cast<std::int64_t>(units) * 1000;
+    const auto down = scaled / units_per_em;
+    return static_cast<int>(scaled > down * units_per_em ? down + 1 : down);
+}
+
+layout::glyph measure(hb_font_t* in, hb_codepoint_t code, hb_codepoint_t id, int em) {
+    layout::glyph g{.code = code};
+    g.advance = thousandths(hb_font_get_glyph_h_advance(in, id), em);
+    hb_glyph_extents_t ink{};
+    if (hb_font_get_glyph_extents(in, id, &ink)) {
+        g.left = -thousandths_up(-ink.x_bearing, em);
+        g.right = thousandths_up(ink.x_bearing + ink.width, em);
+        g.above = thousandths_up(ink.y_bearing, em);
+        g.below = thousandths_up(-(ink.y_bearing + ink.height), em);
+    }
+    return g;
+}
+
+layout::face_metrics measures_of(hb_face_t* whole, hb_set_t* codes) {
+    const font sized(hb_font_create(whole)); // its scale is the units of the em
+    const int em = static_cast<int>(hb_face_get_upem(whole));
+    layout::face_metrics metrics;
+    hb_codepoint_t code = HB_SET_VALUE_INVALID, id = 0;
+    while (hb_set_next(codes, &code))
+        if (hb_font_get_nominal_glyph(sized.get(), code, &id) && id != 0)
+            metrics.glyphs.push_back(measure(sized.get(), code, id, em));
+    return metrics;
+}
+
+using pattern = owned<FcPattern, FcPatternDestroy>;
+using object_set = owned<FcObjectSet, FcObjectSetDestroy>;
+using listed_fonts = owned<FcFontSet, FcFontSetDestroy>;
+
+/// The file of an installed font, or an empty text. Matching would quietly give another font,
+/// so this lists, and takes the first by name of those that are exactly what was asked for.
+std::string font_file(const char* family, int weight) {
+    const pattern wanted(FcPatternCreate());
+    FcPatternAddString(wanted.get(), FC_FAMILY, reinterpret_cast<const FcChar8*>(family));
+    FcPatternAddString(wanted.get(), FC_FONTFORMAT, reinterpret_cast<const FcChar8*>("TrueType"));
+    FcPatternAddInteger(wanted.get(), FC_SLANT, FC_SLANT_ROMAN);
+    FcPatternAddInteger(wanted.get(), FC_WEIGHT, weight);
+    FcPatternAddBool(wanted.get(), FC_VARIABLE, FcFalse);
+    const object_set asked(
+        FcObjectSetBuild(FC_FILE, FC_WIDTH, static_cast<const char*>(nullptr)));
+    const listed_fonts found(FcFontList(nullptr, wanted.get(), asked.get()));
+    std::string first;
+    for (int i = 0; found && i < found->nfont; ++i) {
+        FcChar8* path = nullptr;
+        if (FcPatternGetString(found->fonts[i], FC_FILE, 0, &path) != FcResultMatch) continue;
+        const std::string name = reinterpret_cast<const char*>(path);
+        if (first.empty() || name < first) first = name;
+    }
+    return first;
+}
+
+std::string bytes_of_file(const std::string& path) {
+    std::ifstream in(path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+/// Adds an installed font to the set and to the chains of the weights it serves.
+bool add_font(font_set& fonts, const char* family, int weight,
+              std::initializer_list<layout::weight> serves) {
+    const auto file = font_file(family, weight);
+    if (file.empty()) return false;
+    auto cut = cut_down(bytes_of_file(file));
+    if (!cut) return false;
+    const auto id = static_cast<layout::face_id>(fonts.programs.size());
+    fonts.programs.push_back(std::move(cut->first));
+    fonts.metrics.faces.push_back(std::move(cut->second));
+    for (const auto w : serves) fonts.metrics.chains[static_cast<std::size_t>(w)].push_back(id);
+    return true;
+}
+
+grammar::diagnostic missing_text_font(const char* weight) {
+    return {.kind = "missing-font",
+            .where = {},
+            .message = std::string("the font Noto Sans ") + weight + " is not installed",
+            .notes = {{.text = "cards are set in Noto Sans and carry it inside the PDF"}},
+            .helps = {{.text = "install the Debian package fonts-noto-core"}}};
+}
+
+} // namespace
+
+std::optional<std::pair<font_program, layout::face_metrics>> cut_down(const std::string& file) {
+    const auto whole = face_of(file);
+    if (hb_face_get_glyph_count(whole.get()) == 0 || !has_outlines(whole.get()))
+        return std::nullopt;
+    const auto codes = settable_characters(whole.get());
+    auto small = subset_of(whole.get(), codes.get());
+    if (small.empty()) return std::nullopt;
+    return std::pair{font_program{std::move(small)}, measures_of(whole.get(), codes.get())};
+}
+
+std::optional<font_set> load_fonts(grammar::diagnostics& messages) {
+    using enum layout::weight;
+    font_set fonts;
+    if (!add_font(fonts, "Noto Sans", FC_WEIGHT_REGULAR, {regular}))
+        messages.push_back(missing_text_font("Regular"));
+    if (!add_font(fonts, "Noto Sans", FC_WEIGHT_BOLD, {bold}))
+        messages.push_back(missing_text_font("Bold"));
+    if (grammar::has_errors(messages)) return std::nullopt;
+    add_font(fonts, "Noto Sans Symbols2", FC_WEIGHT_REGULAR, {regular, bold});
+    const bool condensed =
+        add_font(fonts, "DejaVu Sans Condensed", FC_WEIGHT_REGULAR, {regular, bold});
+    if (!condensed) add_font(fonts, "DejaVu Sans", FC_WEIGHT_REGULAR, {regular, bold});
+    return fonts;
+}
+
+} // namespace benchcard::pdf

@@ -1,0 +1,25 @@
+#pragma once
+
+#include <hpdf.h>
+#include <memory>
+#include <type_traits>
+
+namespace benchcard::pdf {
+
+/// The first thing that went wrong in a document: the library reports every call after it too.
+struct first_error {
+    HPDF_STATUS code = 0;
+    HPDF_STATUS detail = 0;
+};
+
+struct document_deleter {
+    void operator()(HPDF_Doc document) const noexcept { HPDF_Free(document); }
+};
+
+/// A document of the PDF library, freed whole at the end of its life.
+using owned_document = std::unique_ptr<std::remove_pointer_t<HPDF_Doc>, document_deleter>;
+
+/// A new, empty document that writes its first error to `error`, which must outlive it.
+owned_document new_document(first_error& error);
+
+} // namespace benchcard::pdf

@@ -1,0 +1,277 @@
+#include "styles/pdf/paint.hpp"
+
+#include "styles/layout/utf8.hpp"
+#include "styles/pdf/codes.hpp"
+#include "styles/pdf/haru.hpp"
+
+#include <array>
+#include <cmath>
+#include <fmt/format.h>
+#include <hpdf_catalog.h>
+#include <hpdf_doc.h>
+#include <hpdf_objects.h>
+#include <hpdf_page_label.h>
+#include <optional>
+#include <set>
+
+namespace benchcard::pdf {
+
+namespace {
+
+using layout::page;
+using layout::text_run;
+
+grammar::diagnostic failure(std::string_view kind, std::string message) {
+    return {.kind = kind, .where = {}, .message = std::move(message)};
+}
+
+bool drawable(double number) { return std::isfinite(number) && std::fabs(number) <= 14400; }
+
+struct drawable_shape {
+    bool operator()(const layout::line& l) const {
+        return drawable(l.x1) && drawable(l.y1) && drawable(l.x2) && drawable(l.y2) &&
+               drawable(l.width);
+    }
+    bool operator()(const layout::rectangle& r) const {
+        return drawable(r.x) && drawable(r.y) && drawable(r.width) && drawable(r.height) &&
+               drawable(r.line_width);
+    }
+    bool operator()(const layout::polygon& p) const {
+        for (const auto& corner : p.points)
+            if (!drawable(corner.x) || !drawable(corner.y)) return false;
+        return drawable(p.line_width);
+    }
+};
+
+/// The PDF library writes numbers that are none into the file without a word, so this is the
+/// one place where every number is looked at.
+bool drawable_page(const page& p) {
+    if (!drawable(p.width) || !drawable(p.height) || p.width < 3 || p.height < 3) return false;
+    for (const auto& s : p.shapes)
+        if (!std::visit(drawable_shape{}, s)) return false;
+    for (const auto& run : p.text)
+        if (!drawable(run.x) || !drawable(run.y) || !(run.size > 0 && run.size <= 600))
+            return false;
+    return true;
+}
+
+/// The characters of all pages, by the font they are set in.
+using characters_by_face = std::vector<std::set<char16_t>>;
+
+/// Sorts the characters by font; one that its font lacks becomes a message, once.
+characters_by_face characters_of(const std::vector<page>& pages, const font_set& fonts,
+                                 grammar::diagnostics& messages) {
+    characters_by_face used(fonts.programs.size());
+    std::set<char32_t> missing;
+    for (const auto& p : pages)
+        for (const auto& run : p.text)
+            for (const auto code : layout::characters_of(run.text)) {
+                const bool known = run.face < used.size() && code <= 0xFFFF &&
+                                   fonts.metrics.faces[run.face].find(code);
+                if (known)
+                    used[run.face].insert(static_cast<char16_t>(code));
+                else if (missing.insert(code).second) {
+                    std::string seen;
+                    layout::append(seen, code);
+                    messages.push_back(failure(
+                        "missing-character",
+                        fmt::format("no font has the character {} (U+{:04X}), in “{}”", seen,
+                                    static_cast<unsigned>(code), run.text.substr(0, 200))));
+                }
+            }
+    return used;
+}
+
+struct face_in_use {
+    HPDF_Font font = nullptr;
+    std::optional<character_codes> codes;
+};
+
+std::vector<face_in_use> embed_all(HPDF_Doc document, const characters_by_face& used,
+                                   const font_set& fonts) {
+    std::vector<face_in_use> faces(used.size());
+    for (std::size_t i = 0; i < used.size(); ++i) {
+        if (used[i].empty()) continue;
+        const std::array<char, 7> tag{'C', 'A', 'R', 'D', 'S', static_cast<char>('A' + i % 26), 0};
+        faces[i].codes.emplace(used[i]);
+        faces[i].font = embed(document, fonts.programs[i].bytes, *faces[i].codes, tag.data());
+    }
+    return faces;
+}
+
+float number(double value) { return static_cast<float>(value); }
+
+/// Draws shapes on one page; y is turned round, for a PDF counts from the foot.
+struct shape_painter {
+    HPDF_Page on;
+    double height;
+
+    void operator()(const layout::line& l) const {
+        HPDF_Page_SetLineWidth(on, number(l.width));
+        HPDF_Page_MoveTo(on, number(l.x1), number(height - l.y1));
+        HPDF_Page_LineTo(on, number(l.x2), number(height - l.y2));
+        HPDF_Page_Stroke(on);
+    }
+    void operator()(const layout::rectangle& r) const {
+        HPDF_Page_Rectangle(on, number(r.x), number(height - r.y - r.height), number(r.width),
+                            number(r.height));
+        finish(r.line_width);
+    }
+    void operator()(const layout::polygon& p) const {
+        if (p.points.size() < 2) return;
+        HPDF_Page_MoveTo(on, number(p.points[0].x), number(height - p.points[0].y));
+        for (std::size_t i = 1; i < p.points.size(); ++i)
+            HPDF_Page_LineTo(on, number(p.points[i].x), number(height - p.points[i].y));
+        HPDF_Page_ClosePath(on);
+        finish(p.line_width);
+    }
+    void finish(double line_width) const {
+        if (line_width > 0) {
+            // Set between the path and its painting a width would be refused: paint at once.
+            HPDF_Page_Stroke(on);
+        } else {
+            HPDF_Page_Fill(on);
+        }
+    }
+};
+
+double width_of(const layout::shape& s) {
+    if (const auto* r = std::get_if<layout::rectangle>(&s)) return r->line_width;
+    if (const auto* p = std::get_if<layout::polygon>(&s)) return p->line_width;
+    return 0;
+}
+
+void draw_run(HPDF_Page on, double height, const text_run& run, const face_in_use& face,
+              const layout::face_metrics& metrics) {
+    // A text may not be longer than 65,535 bytes, and a character is two.
+    constexpr std::size_t most_characters = 30'000;
+    const auto characters = layout::characters_of(run.text);
+    HPDF_Page_SetFontAndSize(on, face.font, number(run.size));
+    HPDF_Page_SetGrayFill(on, run.reversed ? 1.0F : 0.0F);
+    double x = run.x;
+    for (std::size_t from = 0; from < characters.size(); from += most_characters) {
+        const auto part = std::u32string_view(characters).substr(from, most_characters);
+        HPDF_Page_TextOut(on, number(x), number(height - run.y), face.codes->encoded(part).c_str());
+        std::int64_t advance = 0;
+        for (const auto code : part) advance += metrics.find(code)->advance;
+        x += static_cast<double>(advance) * run.size / 1000;
+    }
+}
+
+void add_box(HPDF_Doc document, HPDF_Page to, const char* name, const page& p) {
+    const HPDF_Box whole{0, 0, number(p.width), number(p.height)};
+    HPDF_Dict_Add(to, name, HPDF_Box_Array_New(document->mmgr, whole));
+}
+
+HPDF_Page draw_page(HPDF_Doc document, const page& p, const std::vector<face_in_use>& faces,
+                    const font_set& fonts) {
+    auto* drawn = HPDF_AddPage(document);
+    if (!drawn) return nullptr;
+    HPDF_Page_SetWidth(drawn, number(p.width));
+    HPDF_Page_SetHeight(drawn, number(p.height));
+    add_box(document, drawn, "CropBox", p);
+    add_box(document, drawn, "TrimBox", p);
+    for (const auto& s : p.shapes) {
+        if (const auto width = width_of(s); width > 0) HPDF_Page_SetLineWidth(drawn, number(width));
+        std::visit(shape_painter{drawn, p.height}, s);
+    }
+    if (p.text.empty()) return drawn;
+    HPDF_Page_BeginText(drawn);
+    for (const auto& run : p.text)
+        if (!run.text.empty())
+            draw_run(drawn, p.height, run, faces[run.face], fonts.metrics.faces[run.face]);
+    HPDF_Page_EndText(drawn);
+    return drawn;
+}
+
+/// At most so many characters of a text: titles in a PDF are for finding, not for reading.
+std::string shortened(const std::string& text) {
+    constexpr std::size_t most = 250;
+    std::string out;
+    for (const auto code : layout::characters_of(text).substr(0, most))
+        layout::append(out, code);
+    return out;
+}
+
+/// A label of our own, such as `2a`: all prefix, and no number behind it.
+void add_label(HPDF_Doc document, std::size_t at, const std::string& label) {
+    auto* made = HPDF_PageLabel_New(document, HPDF_PAGE_NUM_STYLE_DECIMAL, 1,
+                                    shortened(label).c_str());
+    if (!made) return;
+    HPDF_Dict_RemoveElement(made, "S");
+    HPDF_Dict_RemoveElement(made, "St");
+    HPDF_Catalog_AddPageLabel(document->catalog, static_cast<HPDF_UINT>(at), made);
+}
+
+void add_bookmark(HPDF_Doc document, HPDF_Page to, const page& p) {
+    auto* encoder = HPDF_GetEncoder(document, "UTF-8");
+    auto* entry = HPDF_CreateOutline(document, nullptr, shortened(p.bookmark).c_str(), encoder);
+    auto* place = HPDF_Page_CreateDestination(to);
+    if (!entry || !place) return;
+    HPDF_Destination_SetFit(place);
+    HPDF_Outline_SetDestination(entry, place);
+}
+
+void describe(HPDF_Doc document, const document_info& info) {
+    HPDF_SetInfoAttr(document, HPDF_INFO_TITLE, shortened(info.title).c_str());
+    HPDF_SetInfoAttr(document, HPDF_INFO_PRODUCER, shortened(info.producer).c_str());
+    HPDF_SetViewerPreference(document, HPDF_FIT_WINDOW); // makes the dictionary written to below
+    auto* root = document->catalog;
+    HPDF_Dict_Add(root, "Lang",
+                  HPDF_String_New(document->mmgr, shortened(info.language).c_str(), nullptr));
+    auto* preferences = static_cast<HPDF_Dict>(
+        HPDF_Dict_GetItem(root, "ViewerPreferences", HPDF_OCLASS_DICT));
+    if (preferences) HPDF_Dict_AddBoolean(preferences, "DisplayDocTitle", HPDF_TRUE);
+}
+
+/// The finished file; to memory only, since the library takes a full disk for a success.
+std::string saved(HPDF_Doc document) {
+    if (HPDF_SaveToStream(document) != HPDF_OK) return {};
+    std::string bytes(HPDF_GetStreamSize(document), '\0');
+    auto size = static_cast<HPDF_UINT32>(bytes.size());
+    HPDF_ReadFromStream(document, reinterpret_cast<HPDF_BYTE*>(bytes.data()), &size);
+    bytes.resize(size);
+    return bytes;
+}
+
+} // namespace
+
+painted paint(const std::vector<page>& pages, const font_set& fonts, const document_info& info) {
+    painted result;
+    if (pages.empty()) result.messages.push_back(failure("nothing-to-print", "there is no card"));
+    for (const auto& p : pages)
+        if (!drawable_page(p)) {
+            result.messages.push_back(
+                failure("pdf-failed", fmt::format("card {} has a place that is no number",
+                                                  p.label.empty() ? "1" : p.label)));
+            return result;
+        }
+    const auto used = characters_of(pages, fonts, result.messages);
+    if (grammar::has_errors(result.messages)) return result;
+
+    first_error error;
+    const auto made = new_document(error);
+    if (!made) {
+        result.messages.push_back(failure("pdf-failed", "there is no memory for a PDF"));
+        return result;
+    }
+    HPDF_SetPagesConfiguration(made.get(), 256); // more than 32,767 pages in one list are refused
+    describe(made.get(), info);
+    const auto faces = embed_all(made.get(), used, fonts);
+    for (std::size_t i = 0; i < pages.size() && error.code == 0; ++i) {
+        auto* drawn = draw_page(made.get(), pages[i], faces, fonts);
+        if (!drawn) break;
+        if (!pages[i].label.empty()) add_label(made.get(), i, pages[i].label);
+        if (!pages[i].bookmark.empty()) add_bookmark(made.get(), drawn, pages[i]);
+    }
+    if (error.code == 0) result.bytes = saved(made.get());
+    if (error.code != 0 || result.bytes.empty()) {
+        result.bytes.clear();
+        result.messages.push_back(
+            failure("pdf-failed", fmt::format("the PDF library stopped with error {:#x}, {}",
+                                              error.code, error.detail)));
+    }
+    return result;
+}
+
+} // namespace benchcard::pdf

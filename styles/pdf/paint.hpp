@@ -1,0 +1,33 @@
+#pragma once
+
+#include "grammar/diagnostic.hpp"
+#include "styles/layout/page.hpp"
+#include "styles/pdf/fonts.hpp"
+
+#include <string>
+#include <vector>
+
+namespace benchcard::pdf {
+
+/// What a PDF says of itself. No date and no number of its own: the same pages give the same
+/// bytes.
+struct document_info {
+    std::string title;
+    std::string language = "en"; ///< as in BCP 47
+    std::string producer = "benchcard";
+};
+
+/// A PDF, or the messages that say why there is none.
+struct painted {
+    std::string bytes; ///< empty when there is an error among the messages
+    grammar::diagnostics messages;
+
+    explicit operator bool() const { return !bytes.empty(); }
+};
+
+/// Draws pages that were laid out with the metrics of `fonts`. A character that no font has is
+/// a `missing-character` error that names it, never an empty box.
+painted paint(const std::vector<layout::page>& pages, const font_set& fonts,
+              const document_info& info);
+
+} // namespace benchcard::pdf
