@@ -1,0 +1,229 @@
+#include "compiler/ingredients/names.hpp"
+#include "compiler/recipe/scope.hpp"
+#include "compiler/recipe/weighing.hpp"
+#include "grammar/nearest.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace benchcard::recipe {
+
+using grammar::severity;
+
+void scope::add_component(const std::string& title, std::size_t index) {
+    components_[ingredients::compared_name(title)] = index;
+    titles_.push_back(title);
+}
+
+scope::meaning scope::of(const std::string& name) const {
+    meaning result;
+    const auto words = ingredients::compared_words(name);
+    std::size_t component_words = 0;
+    for (std::size_t first = 0; first < words.size() && !result.component; ++first) {
+        std::string end;
+        for (auto i = first; i < words.size(); ++i) end += (i == first ? "" : " ") + words[i];
+        const auto found = components_.find(end);
+        if (found == components_.end()) continue;
+        result.component = found->second;
+        component_words = words.size() - first;
+        std::string before;
+        for (std::size_t i = 0; i < first; ++i) before += (i == 0 ? "" : " ") + words[i];
+        result.description = before;
+    }
+    const auto found = ingredients_.find(name, ingredients::country_of(system_));
+    const auto described = ingredients::compared_words(found.description).size();
+    const bool longer = words.size() - described > component_words;
+    if ((found.match || !found.readings.empty()) && (!result.component || longer))
+        return {{}, found.match, found.description, found.readings};
+    return result;
+}
+
+std::vector<std::string> scope::near(const std::string& name) const {
+    auto result = grammar::nearest(name, titles_, 2);
+    for (auto& other : ingredients_.near(name, 3))
+        if (std::find(result.begin(), result.end(), other) == result.end()) result.push_back(std::move(other));
+    if (result.size() > 3) result.resize(3);
+    return result;
+}
+
+namespace {
+
+std::string joined(const std::vector<grammar::words>& parts) {
+    std::string result;
+    for (const auto& part : parts) result += (result.empty() ? "" : ", ") + part.text;
+    return result;
+}
+
+bool says_optional(const std::vector<grammar::words>& preparations) {
+    return std::any_of(preparations.begin(), preparations.end(),
+                       [](const auto& p) { return ingredients::compared_name(p.text) == "optional"; });
+}
+
+class line_reader {
+  public:
+    line_reader(const scope& names, grammar::diagnostics& to) : names_(names), to_(to) {}
+
+    line read(const grammar::ingredient_line& written) {
+        line result;
+        result.where = written.where;
+        result.written = &written;
+        result.preparation = joined(written.preparations);
+        result.optional = says_optional(written.preparations);
+        result.some = written.amounts.front().quantity.is == grammar::amount::sort::some;
+        for (const auto& name : written.names) result.name += (result.name.empty() ? "" : " or ") + name.text;
+        find_names(result, written);
+        if (!result.some) find_weight(result, written);
+        return result;
+    }
+
+  private:
+    const scope& names_;
+    grammar::diagnostics& to_;
+
+    bool is_weighed_in_grams(const std::vector<grammar::measure>& terms) const {
+        return std::all_of(terms.begin(), terms.end(), [](const auto& m) { return m.in && measures::weight_of(*m.in); });
+    }
+
+    void find_names(line& result, const grammar::ingredient_line& written) {
+        for (std::size_t i = 0; i < written.names.size(); ++i) {
+            const auto meaning = names_.of(written.names[i].text);
+            if (!meaning.readings.empty()) say_two_readings(written.names[i], meaning.readings);
+            if (i > 0) {
+                if (meaning.what) result.others.push_back(meaning.what);
+                continue;
+            }
+            result.component = meaning.component;
+            result.what = meaning.what;
+            result.description = meaning.description;
+            if (!meaning.component && !meaning.what && meaning.readings.empty())
+                say_unknown(written, written.names[i], result.some);
+        }
+    }
+
+    void say_two_readings(const grammar::words& name, const std::vector<const ingredients::entry*>& readings) {
+        auto message = error_at("two-readings", name.where,
+                                fmt::format("`{}` is one thing in Britain and another in the United States", name.text));
+        for (const auto* e : readings) message.notes.push_back({fmt::format("it may be {}", e->name), {}});
+        message.helps.push_back({"name the one that is meant, or say `measures: uk` or `measures: us` at the head of the file", {}});
+        to_.push_back(std::move(message));
+    }
+
+    void say_unknown(const grammar::ingredient_line& written, const grammar::words& name, bool some) {
+        const auto near = names_.near(name.text);
+        std::vector<grammar::help> helps;
+        for (const auto& n : near)
+            helps.push_back({fmt::format("a known name near it: `{}`", n), {}});
+        const auto& weight = written.equals.empty() ? written.amounts : written.equals;
+        if (some || is_weighed_in_grams(weight) || !weight.front().in) {
+            to_.push_back({"unknown-ingredient", severity::hint, name.where,
+                           fmt::format("`{}` is not in the ingredient table: its allergens are not known", name.text),
+                           {}, std::move(helps)});
+            return;
+        }
+        auto message = error_at("unknown-volume", name.where,
+                                fmt::format("`{}` is not in the ingredient table, so what a {} of it weighs is not known",
+                                            name.text, grammar::short_name(*weight.front().in)));
+        helps.push_back({fmt::format("or define it: `ingredient: {}`, below it `weighs: 120 g per cup` and `source: weighed here`", name.text), {}});
+        message.helps = std::move(helps);
+        to_.push_back(std::move(message));
+    }
+
+    void find_weight(line& result, const grammar::ingredient_line& written) {
+        warn_of_fillings(written);
+        if (result.component) return find_component_amount(result, written);
+        auto found = weigh(written.amounts, result.what, result.description, names_.system(), written.names.front().text);
+        result.ml = found.ml;
+        result.count = found.count;
+        result.how = found.how;
+        result.figure = found.figure;
+        result.grams = found.grams;
+        if (!written.equals.empty()) return use_stated(result, written, found);
+        if (found.problem) to_.push_back(std::move(*found.problem));
+        else if (!found.grams && result.what && found.how == weighed_by::piece) say_piece_unknown(result, written);
+    }
+
+    void say_piece_unknown(const line& result, const grammar::ingredient_line& written) {
+        grammar::diagnostic message{"no-piece-weight", severity::hint, written.amounts.front().where,
+                                    fmt::format("what one weighs is not known, so {} is left out of the weights", result.name), {}, {}};
+        message.helps.push_back({fmt::format("give the weight as well: `{} = 100 g {}`", "1", result.name), {}});
+        to_.push_back(std::move(message));
+    }
+
+    void warn_of_fillings(const grammar::ingredient_line& written) {
+        using grammar::filling;
+        for (const auto& m : written.amounts) {
+            if (m.filled != filling::heaped && m.filled != filling::scant && m.filled != filling::rounded) continue;
+            grammar::diagnostic message{"not-a-measure", severity::warning, m.where,
+                                        "heaped, rounded and scant are not measures: one cook's is another's and a half", {}, {}};
+            message.notes.push_back({m.filled == filling::heaped  ? "heaped may mean from 1¼ to 2 level ones (common practice)"
+                                     : m.filled == filling::rounded ? "rounded may mean from 1⅛ to 1½ level ones (common practice)"
+                                                                    : "scant may mean from ¾ to a whole level one (common practice)", {}});
+            message.helps.push_back({"give level measures, or the weight as well", {}});
+            to_.push_back(std::move(message));
+        }
+    }
+
+    /// `2 cups = 250 g`: the weight counts, and the volume is checked against it.
+    void use_stated(line& result, const grammar::ingredient_line& written, const weighing& found) {
+        auto stated = weigh(written.equals, result.what, result.description, names_.system(), written.names.front().text);
+        if (stated.problem) {
+            to_.push_back(std::move(*stated.problem));
+            return;
+        }
+        if (!stated.grams) {
+            to_.push_back(error_at("unreadable-amount", written.equals.front().where, "what stands after `=` is a weight"));
+            return;
+        }
+        result.grams = stated.grams;
+        if (!found.problem && found.grams) check_pair(written, *stated.grams, *found.grams, result);
+    }
+
+    void check_pair(const grammar::ingredient_line& written, const spread& stated, const spread& reckoned, const line& l);
+    void find_component_amount(line& result, const grammar::ingredient_line& written);
+};
+
+/// How far a stated pair may lie outside the published range before it is an error. Figures are
+/// rounded when recipes are written: 3 % is common practice.
+const exact pair_tolerance = exact(3, 100);
+
+void line_reader::check_pair(const grammar::ingredient_line& written, const spread& stated, const spread& reckoned,
+                             const line& l) {
+    const bool fits = stated.used >= reckoned.low * (1 - pair_tolerance) && stated.used <= reckoned.high * (1 + pair_tolerance);
+    if (fits) return;
+    const auto g = [](const exact& v) { return fmt::format("{:.0f}", approximately(v)); };
+    const grammar::span pair{written.where.file, written.amounts.front().where.begin, written.equals.back().where.end};
+    auto message = error_at("pair-disagrees", pair,
+                            fmt::format("{} g is stated, and this much {} weighs {}", g(stated.used), l.name,
+                                        reckoned.low == reckoned.high ? g(reckoned.used) + " g"
+                                                                       : fmt::format("{} to {} g", g(reckoned.low), g(reckoned.high))));
+    if (l.figure && !l.figure->source.empty()) message.notes.push_back({"by " + l.figure->source, {}});
+    to_.push_back(std::move(message));
+}
+
+void line_reader::find_component_amount(line& result, const grammar::ingredient_line& written) {
+    using sort = grammar::amount::sort;
+    const auto& first = written.amounts.front();
+    result.how = weighed_by::component;
+    if (first.quantity.is == sort::all) result.share = 1;
+    else if (first.quantity.is == sort::half) result.share = exact(1, 2);
+    else {
+        auto found = weigh(written.equals.empty() ? written.amounts : written.equals, nullptr, result.description,
+                           names_.system(), result.name);
+        if (found.problem) to_.push_back(std::move(*found.problem));
+        result.grams = found.grams;
+        result.ml = found.ml;
+        result.count = found.count;
+    }
+}
+
+} // namespace
+
+std::vector<line> lines_of(const grammar::block& written, const scope& names, grammar::diagnostics& to) {
+    std::vector<line> result;
+    for (const auto& item : written.items)
+        if (const auto* l = std::get_if<grammar::ingredient_line>(&item.value))
+            result.push_back(line_reader(names, to).read(*l));
+    return result;
+}
+
+} // namespace benchcard::recipe

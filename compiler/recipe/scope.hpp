@@ -1,0 +1,58 @@
+#pragma once
+
+#include "compiler/recipe/recipe.hpp"
+#include "grammar/diagnostic.hpp"
+
+#include <map>
+#include <string>
+#include <vector>
+
+namespace benchcard::recipe {
+
+/// What names mean while a recipe is resolved: its components by their titles, and ingredients.
+class scope {
+  public:
+    scope(const ingredients::table& ingredients, measures::system system)
+        : ingredients_(ingredients), system_(system) {}
+
+    void add_component(const std::string& title, std::size_t index);
+
+    /// A name is the longest component title or ingredient name that it ends in.
+    struct meaning {
+        std::optional<std::size_t> component;
+        const ingredients::entry* what = nullptr;
+        std::string description; ///< the words before it
+        std::vector<const ingredients::entry*> readings;
+    };
+    meaning of(const std::string& name) const;
+
+    const ingredients::table& ingredients() const { return ingredients_; }
+    measures::system system() const { return system_; }
+    /// The known names nearest to one that is not known.
+    std::vector<std::string> near(const std::string& name) const;
+
+  private:
+    const ingredients::table& ingredients_;
+    measures::system system_;
+    std::map<std::string, std::size_t> components_; ///< by compared name
+    std::vector<std::string> titles_;
+};
+
+/// The lines of a block, each with what it weighs as far as that does not depend on another
+/// component. Messages go to `to`.
+std::vector<line> lines_of(const grammar::block& written, const scope& names, grammar::diagnostics& to);
+
+/// The steps of a block: its brackets against its lines. Messages go to `to`.
+std::vector<step> steps_of(const grammar::block& written, const std::vector<line>& lines,
+                           const std::string& station, grammar::diagnostics& to);
+
+/// Works out what each component makes from what goes into it, in the order they stand, each
+/// after those it uses; and the weight of lines that are components.
+void work_out_yields(recipe& r, grammar::diagnostics& to);
+
+/// An error at a place.
+inline grammar::diagnostic error_at(std::string_view kind, grammar::span where, std::string message) {
+    return {kind, grammar::severity::error, where, std::move(message), {}, {}};
+}
+
+} // namespace benchcard::recipe

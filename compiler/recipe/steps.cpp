@@ -1,0 +1,306 @@
+#include "compiler/ingredients/names.hpp"
+#include "compiler/recipe/scope.hpp"
+#include "compiler/recipe/weighing.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace benchcard::recipe {
+
+namespace {
+
+using grammar::key;
+using grammar::severity;
+
+/// All words a line may be called by: its name, its preparation, and its ingredient's names.
+struct line_words {
+    std::vector<std::string> name;
+    std::vector<std::string> with_preparation;
+    std::vector<std::vector<std::string>> other_names;
+};
+
+bool all_among(const std::vector<std::string>& wanted, const std::vector<std::string>& words) {
+    return std::all_of(wanted.begin(), wanted.end(), [&](const auto& w) {
+        return std::find(words.begin(), words.end(), w) != words.end();
+    });
+}
+
+line_words words_of(const line& l) {
+    line_words result;
+    result.name = ingredients::compared_words(l.name);
+    result.with_preparation = result.name;
+    for (auto& w : ingredients::compared_words(l.preparation)) {
+        while (!w.empty() && w.back() == ',') w.pop_back();
+        result.with_preparation.push_back(std::move(w));
+    }
+    if (l.what) {
+        result.other_names.push_back(ingredients::compared_words(l.what->name));
+        for (const auto& other : l.what->also) result.other_names.push_back(ingredients::compared_words(other));
+    }
+    return result;
+}
+
+/// How much of a line is spoken for by the steps so far.
+struct spent {
+    bool whole = false;
+    exact parts = 0;
+    bool rest = false;
+    bool mentioned = false;
+    grammar::span last;
+};
+
+class step_reader {
+  public:
+    step_reader(const std::vector<line>& lines, std::string station, grammar::diagnostics& to)
+        : lines_(lines), station_(std::move(station)), to_(to), spent_(lines.size()) {
+        for (const auto& l : lines) words_.push_back(words_of(l));
+    }
+
+    std::vector<step> read(const grammar::block& written) {
+        for (const auto& item : written.items) {
+            if (const auto* s = std::get_if<grammar::setting>(&item.value); s && s->name == key::station)
+                station_ = std::get<grammar::words>(s->value).text;
+            if (const auto* s = std::get_if<grammar::step>(&item.value)) read_step(*s);
+        }
+        check_parts();
+        if (!steps_.empty()) check_unused();
+        return std::move(steps_);
+    }
+
+  private:
+    const std::vector<line>& lines_;
+    std::string station_;
+    grammar::diagnostics& to_;
+    std::vector<line_words> words_;
+    std::vector<spent> spent_;
+    std::vector<step> steps_;
+
+    void read_step(const grammar::step& written) {
+        step result;
+        result.where = written.where;
+        result.station = station_;
+        const bool in_oven = speaks_of_oven(written);
+        for (const auto& part : written.parts) {
+            if (const auto* w = std::get_if<grammar::words>(&part)) {
+                result.parts.emplace_back(w->text);
+                continue;
+            }
+            const auto& b = std::get<grammar::bracket>(part);
+            if (auto meant = meaning_of(b, in_oven)) result.parts.emplace_back(std::move(*meant));
+        }
+        steps_.push_back(std::move(result));
+    }
+
+    /// A temperature is an oven's when the step is about one; else it is what a thermometer shows.
+    static bool speaks_of_oven(const grammar::step& written) {
+        constexpr std::string_view oven_words[] = {"bake", "baking", "oven", "roast", "preheat", "toast", "grill"};
+        for (const auto& part : written.parts)
+            if (const auto* w = std::get_if<grammar::words>(&part))
+                for (const auto& word : ingredients::compared_words(w->text))
+                    for (const auto oven : oven_words)
+                        if (word.starts_with(oven)) return true;
+        return false;
+    }
+
+    std::optional<use> meaning_of(const grammar::bracket& b, bool in_oven) {
+        if (const auto* r = std::get_if<grammar::reference>(&b.holds)) return named(*r, b.where);
+        if (std::holds_alternative<grammar::rest_of_block>(b.holds)) return rest_of_block(b.where);
+        if (const auto* t = std::get_if<grammar::temperature>(&b.holds)) {
+            using grammar::oven_scale;
+            const bool is_dial = t->scale == oven_scale::gas_mark || t->scale == oven_scale::fan_celsius;
+            return heat_use{t->degrees.low, t->degrees.high, t->scale, is_dial || in_oven};
+        }
+        if (const auto* d = std::get_if<grammar::duration>(&b.holds)) return time_use{*d};
+        if (const auto* l = std::get_if<grammar::length>(&b.holds)) return length_use{*l};
+        const auto& p = std::get<grammar::piece_measure>(b.holds);
+        return portion_use{p.of, p.total};
+    }
+
+    std::optional<use> rest_of_block(grammar::span where) {
+        rest_use result;
+        for (std::size_t i = 0; i < lines_.size(); ++i) {
+            if (spent_[i].mentioned) continue;
+            spent_[i] = {true, 0, false, true, where};
+            result.lines.push_back(i);
+        }
+        if (result.lines.empty()) {
+            to_.push_back(error_at("nothing-left", where, "every ingredient was used before, so there is no rest"));
+            return std::nullopt;
+        }
+        return result;
+    }
+
+    /// The lines that some words may mean: those so named exactly, or else those that have them all.
+    std::vector<std::size_t> candidates(const std::string& said) const {
+        const auto wanted = ingredients::compared_words(said);
+        std::vector<std::size_t> exact_ones, by_name, by_preparation, by_other_name;
+        for (std::size_t i = 0; i < lines_.size(); ++i) {
+            const auto& w = words_[i];
+            if (w.name == wanted) exact_ones.push_back(i);
+            if (all_among(wanted, w.name)) by_name.push_back(i);
+            if (all_among(wanted, w.with_preparation)) by_preparation.push_back(i);
+            for (const auto& other : w.other_names)
+                if (all_among(wanted, other)) {
+                    by_other_name.push_back(i);
+                    break;
+                }
+        }
+        for (const auto* found : {&exact_ones, &by_name, &by_preparation, &by_other_name})
+            if (!found->empty()) return *found;
+        return {};
+    }
+
+    std::optional<use> named(const grammar::reference& r, grammar::span where) {
+        const auto found = candidates(r.name.text);
+        if (found.size() == 1) return part_of(found.front(), r, where);
+        if (found.empty()) say_unknown(r);
+        else say_ambiguous(r, found);
+        return std::nullopt;
+    }
+
+    void say_unknown(const grammar::reference& r) {
+        auto message = error_at("unknown-reference", r.name.where, fmt::format("no line here is called `{}`", r.name.text));
+        std::string all;
+        for (const auto& l : lines_) all += (all.empty() ? "" : ", ") + l.name;
+        if (all.empty()) message.notes.push_back({"this block has no ingredient lines", {}});
+        else message.notes.push_back({"the lines here are " + all, {}});
+        to_.push_back(std::move(message));
+    }
+
+    void say_ambiguous(const grammar::reference& r, const std::vector<std::size_t>& found) {
+        auto message = error_at("ambiguous-reference", r.name.where,
+                                fmt::format("`{}` may mean {} lines here", r.name.text, found.size()));
+        for (const auto i : found) message.notes.push_back({fmt::format("{}{}", lines_[i].name, lines_[i].preparation.empty() ? "" : ", " + lines_[i].preparation), lines_[i].where});
+        message.helps.push_back({fmt::format("use the words that only one of them has, as in `[{}]`", lines_[found.front()].name), {}});
+        to_.push_back(std::move(message));
+    }
+
+    std::optional<use> part_of(std::size_t index, const grammar::reference& r, grammar::span where) {
+        auto& s = spent_[index];
+        line_use result{index, r.name.text, {}, false, false};
+        s.mentioned = true;
+        s.last = where;
+        if (!r.of) {
+            // Named again, it is only spoken of; weighed out once.
+            if (!s.whole && s.parts == 0) {
+                s.whole = true;
+                result.share = 1;
+            }
+            return result;
+        }
+        if (lines_[index].some) {
+            to_.push_back(error_at("part-of-some", r.of->where, fmt::format("`some {}` has no amount to take a part of", lines_[index].name)));
+            return std::nullopt;
+        }
+        const auto share = share_of(lines_[index], *r.of, s);
+        if (!share) return std::nullopt;
+        result.share = share;
+        result.is_part = true;
+        result.is_rest = r.of->is == grammar::reference::part::sort::rest;
+        if (s.whole) {
+            say_more_than_whole(index, where, 1 + *share);
+            return std::nullopt;
+        }
+        s.parts += *share;
+        s.rest = s.rest || result.is_rest;
+        if (s.parts > 1) {
+            say_more_than_whole(index, where, s.parts);
+            s.parts = 1;
+        }
+        return result;
+    }
+
+    std::optional<exact> share_of(const line& l, const grammar::reference::part& part, const spent& s) {
+        using sort = grammar::reference::part::sort;
+        if (part.is == sort::share) return part.share;
+        if (part.is == sort::rest) {
+            if (s.parts >= 1 || s.whole) {
+                to_.push_back(error_at("nothing-left", part.where, fmt::format("all of the {} was used before, so there is no rest", l.name)));
+                return std::nullopt;
+            }
+            return exact(1 - s.parts);
+        }
+        return share_by_amount(l, part);
+    }
+
+    /// `[butter: 50 g]` of 150 g is a third. Weight against weight, volume against volume in the
+    /// same measure, number against number.
+    std::optional<exact> share_by_amount(const line& l, const grammar::reference::part& part) {
+        const auto& m = part.of;
+        const auto wanted = spread_of(m.quantity).used;
+        std::optional<exact> share;
+        if (!m.in && l.count && l.count->used > 0) share = wanted / l.count->used;
+        if (m.in && l.grams && l.grams->used > 0)
+            if (const auto each = measures::weight_of(*m.in)) share = wanted * each->value / l.grams->used;
+        if (m.in && !share) {
+            exact written = 0;
+            for (const auto& term : l.written->amounts)
+                if (term.in == m.in) written += spread_of(term.quantity).used;
+            if (written > 0 && l.written->amounts.size() == 1) share = wanted / written;
+        }
+        if (!share)
+            to_.push_back(error_at("part-cannot-be-compared", part.where,
+                                   fmt::format("this part cannot be compared with the {} above, which is in another measure", l.name)));
+        return share;
+    }
+
+    void say_more_than_whole(std::size_t index, grammar::span where, const exact& total) {
+        auto message = error_at("parts-exceed-whole", where,
+                                fmt::format("the steps use {:.0f} % of the {}", approximately(total) * 100, lines_[index].name));
+        message.notes.push_back({"there is this much of it", lines_[index].where});
+        to_.push_back(std::move(message));
+    }
+
+    void check_parts() {
+        for (std::size_t i = 0; i < lines_.size(); ++i) {
+            const auto& s = spent_[i];
+            if (s.whole || s.parts == 0 || s.parts >= 1) continue;
+            auto message = error_at("parts-do-not-add-up", s.last,
+                                    fmt::format("the steps use {:.0f} % of the {} and leave the rest", approximately(s.parts) * 100, lines_[i].name));
+            message.notes.push_back({"there is this much of it", lines_[i].where});
+            message.helps.push_back({fmt::format("say where the rest goes: `[{}: rest]`", lines_[i].name), {}});
+            to_.push_back(std::move(message));
+        }
+    }
+
+    void check_unused() {
+        for (std::size_t i = 0; i < lines_.size(); ++i) {
+            if (spent_[i].mentioned || lines_[i].optional || lines_[i].some) continue;
+            if (say_plain_mention(i)) continue;
+            grammar::diagnostic message{"unused-ingredient", severity::warning, lines_[i].written->names.front().where,
+                                        fmt::format("no step uses the {}", lines_[i].name), {}, {}};
+            message.helps.push_back({fmt::format("name it in a step in brackets: `[{}]`", lines_[i].name), {}});
+            to_.push_back(std::move(message));
+        }
+    }
+
+    /// An ingredient that a step names without brackets: its amount is not printed there.
+    bool say_plain_mention(std::size_t index) {
+        const auto& wanted = words_[index].name;
+        for (const auto& s : steps_)
+            for (const auto& part : s.parts) {
+                const auto* text = std::get_if<std::string>(&part);
+                if (!text) continue;
+                for (const auto& w : ingredients::compared_words(*text)) {
+                    auto word = w;
+                    while (!word.empty() && std::string_view(".,;:()").find(word.back()) != std::string_view::npos) word.pop_back();
+                    if (ingredients::singular(word) != wanted.back()) continue;
+                    grammar::diagnostic message{"plain-mention", severity::hint, s.where,
+                                                fmt::format("this step names the {} without brackets, so the card cannot print how much", lines_[index].name), {}, {}};
+                    message.helps.push_back({fmt::format("write it as `[{}]`", wanted.back()), {}});
+                    to_.push_back(std::move(message));
+                    return true;
+                }
+            }
+        return false;
+    }
+};
+
+} // namespace
+
+std::vector<step> steps_of(const grammar::block& written, const std::vector<line>& lines, const std::string& station,
+                           grammar::diagnostics& to) {
+    return step_reader(lines, station, to).read(written);
+}
+
+} // namespace benchcard::recipe
