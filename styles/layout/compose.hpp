@@ -14,7 +14,8 @@ struct composing {
     const styles::style& look;
     sizes size;
     double width = 0;
-    double height = 0; ///< of the text area, for parts that must leave room for others
+    double height = 0;      ///< of the text area, for parts that must leave room for others
+    bool long_foot = false; ///< the footnote is too long to be repeated, and stands alone
 };
 
 block compose_head(const composing& with);
@@ -33,6 +34,7 @@ block compose_keeping(const composing& with);
 /// The lowest lines of a page: revision and footnote, number and fingerprint. A footnote too
 /// long to be repeated is left out.
 block compose_foot(const composing& with, const page_mark& mark);
+/// Whether a foot with that mark would take too much of a page.
 bool foot_is_long(const composing& with, const page_mark& mark);
 /// The footnote that is too long for the foot, as a part of its own.
 block compose_long_foot(const composing& with);

@@ -25,10 +25,22 @@ struct headline {
 };
 
 /// The tab behind a batch that is set on the baseline y = 0.
-rectangle tab_of(const headline& h, const type_line& batch) {
+rectangle tab_of(const headline& h, const type_line& batch, double x) {
     const double up = std::max(batch.above, h.size * 0.714) + h.size * 0.2;
     const double down = batch.below + h.size * 0.2;
-    return {h.width - h.tab_width(), -up, h.tab_width(), up + down, 0};
+    return {x, -up, h.tab_width(), up + down, 0};
+}
+
+void put_tab(band& behind, const rectangle& tab) {
+    behind.above = std::max(behind.above, -tab.y);
+    behind.below = std::max(behind.below, tab.y + tab.height);
+    behind.shapes.push_back(tab);
+}
+
+std::vector<type_line> reversed(std::vector<type_line> lines) {
+    for (auto& l : lines)
+        for (auto& run : l.runs) run.reversed = true;
+    return lines;
 }
 
 std::vector<group> headline_groups(const headline& h, const std::vector<type_line>& title,
@@ -39,20 +51,20 @@ std::vector<group> headline_groups(const headline& h, const std::vector<type_lin
         row.bands = row_of({{title, 0}}, measures);
         std::vector<group> made;
         if (!row.bands.empty()) made.push_back(std::move(row));
-        if (!batch.empty())
-            made.push_back(
-                {.space_before = h.size * 0.2, .bands = row_of({{batch, 0}}, measures)});
+        if (batch.empty()) return made;
+        group below{.space_before = h.size * 0.2};
+        if (batch.size() == 1 && h.tab_width() <= h.width) {
+            below.bands = row_of({{reversed(batch), h.pad()}}, measures);
+            put_tab(below.bands.front(), tab_of(h, batch.front(), 0));
+        } else {
+            below.bands = row_of({{batch, 0}}, measures);
+        }
+        made.push_back(std::move(below));
         return made;
     }
-    auto reversed = batch;
-    for (auto& l : reversed)
-        for (auto& run : l.runs) run.reversed = true;
-    row.bands = row_of({{title, 0}, {reversed, h.width - h.pad(), cell::side::right}}, measures);
-    const auto tab = tab_of(h, batch.front());
-    auto& first = row.bands.front();
-    first.above = std::max(first.above, -tab.y);
-    first.below = std::max(first.below, tab.y + tab.height);
-    first.shapes.push_back(tab);
+    row.bands = row_of({{title, 0}, {reversed(batch), h.width - h.pad(), cell::side::right}},
+                       measures);
+    put_tab(row.bands.front(), tab_of(h, batch.front(), h.width - h.tab_width()));
     return {std::move(row)};
 }
 
@@ -96,7 +108,7 @@ block compose_head(const composing& with) {
     const headline h{with.card.title, with.card.batch, title_size(with), with.width};
     block made;
     made.groups =
-        headline_groups(h, broken(h.title, one_size(h.size), h.title_width()),
+        headline_groups(h, evenly_broken(h.title, one_size(h.size), h.title_width()),
                         broken(h.batch, one_size(h.size), h.has_tab() ? h.width : with.width));
 
     group under{.space_before = s.text * 0.35, .pad_below = s.space * 0.5 + s.text * 0.15};
@@ -126,68 +138,77 @@ block compose_short_head(const composing& with) {
         h, shortened(h.title, with.card.dots, h.size, h.title_width(), 2),
         shortened(h.batch, with.card.dots, h.size, h.has_tab() ? h.width : with.width, 2));
     made.groups.push_back({.pad_below = with.size.space * 0.5 + 2, .rule_below = 1.6});
+    made.groups.push_back({.pad_below = with.size.space * 0.8});
     return made;
 }
 
 namespace {
 
-/// Where the number and fingerprint stand, and what that leaves for revision and footnote.
-struct foot_plan {
-    double mark_width = 0;
-    bool beside = false;
-    double text_width = 0;
+/// The foot in the first of three forms that goes: all beside the number; the revision beside
+/// it and the footnote under both; or one under the other.
+struct foot_form {
+    std::vector<type_line> beside, beneath, marks;
+    bool marks_at_right = true;
+
+    std::size_t lines() const {
+        return std::max(beside.size(), marks.size()) + beneath.size();
+    }
 };
 
-foot_plan planned(const composing& with, const page_mark& mark) {
+foot_form formed(const composing& with, const page_mark& mark, bool with_footnote) {
     const auto sizes = one_size(with.size.small_print);
-    foot_plan p;
-    p.mark_width = std::max(natural_width(mark.number, sizes), natural_width(mark.next, sizes));
-    p.beside = p.mark_width <= with.width * 0.55;
-    p.text_width = p.beside ? with.width - p.mark_width - with.size.small_print * 1.5 : with.width;
-    return p;
-}
+    const double mark_width =
+        std::max(natural_width(mark.number, sizes), natural_width(mark.next, sizes));
+    const double beside_width = with.width - mark_width - with.size.small_print * 1.5;
+    foot_form form;
+    form.marks = broken(mark.number, sizes, with.width);
+    for (auto& l : broken(mark.next, sizes, with.width)) form.marks.push_back(std::move(l));
 
-std::vector<type_line> foot_lines(const composing& with, double width) {
-    return broken(with.card.foot, one_size(with.size.small_print), width);
+    const auto& all = with_footnote ? with.card.foot : with.card.revision;
+    form.marks_at_right = beside_width > with.width * 0.35;
+    if (form.marks_at_right) {
+        form.beside = broken(all, sizes, beside_width);
+        if (form.beside.size() <= 2) return form;
+        form.beside = broken(with.card.revision, sizes, beside_width);
+        if (with_footnote) form.beneath = broken(with.card.footnote, sizes, with.width);
+        return form;
+    }
+    form.beneath = broken(all, sizes, with.width);
+    return form;
 }
 
 } // namespace
 
 bool foot_is_long(const composing& with, const page_mark& mark) {
-    constexpr double most_of_page = 0.16;
-    const auto lines = foot_lines(with, planned(with, mark).text_width).size();
-    return static_cast<double>(lines) * with.size.small_print * with.size.leading >
-           with.height * most_of_page;
+    constexpr double most_of_page = 0.18;
+    const auto lines = static_cast<double>(formed(with, mark, true).lines());
+    return lines * with.size.small_print * with.size.leading > with.height * most_of_page;
 }
 
 block compose_long_foot(const composing& with) {
-    group text{.space_before = with.size.space};
-    text.bands = row_of({{foot_lines(with, with.width), 0}},
-                        measures_for(with.size.small_print, with.size.leading));
     block made;
+    if (with.card.footnote.empty()) return made;
+    const double size = with.size.small_print;
+    group text{.space_before = with.size.space};
+    text.bands = row_of({{broken(with.card.footnote, one_size(size), with.width), 0}},
+                        measures_for(size, with.size.leading));
     made.groups.push_back(std::move(text));
     return made;
 }
 
 block compose_foot(const composing& with, const page_mark& mark) {
     const auto& s = with.size;
-    const auto sizes = one_size(s.small_print);
-    const auto p = planned(with, mark);
-    const bool with_text = !with.card.foot.empty() && !foot_is_long(with, mark);
-    auto marks = broken(mark.number, sizes, with.width);
-    for (auto& l : broken(mark.next, sizes, with.width)) marks.push_back(std::move(l));
-    const auto text =
-        with_text ? foot_lines(with, p.text_width) : std::vector<type_line>{};
+    const auto form = formed(with, mark, !with.long_foot);
     const auto measures = measures_for(s.small_print, s.leading - 0.04);
     group made{.space_before = s.space * 0.8, .pad_above = s.small_print * 0.45,
                .rule_above = 0.8};
-    if (p.beside) {
-        made.bands = row_of({{text, 0}, {marks, with.width, cell::side::right}}, measures);
-    } else {
-        auto all = marks;
-        all.insert(all.end(), text.begin(), text.end());
-        made.bands = row_of({{all, 0}}, measures);
-    }
+    const cell marks{form.marks, form.marks_at_right ? with.width : 0,
+                     form.marks_at_right ? cell::side::right : cell::side::left};
+    made.bands = row_of({{form.beside, 0}, marks}, measures);
+    auto beneath = row_of({{form.beneath, 0}}, measures);
+    if (!made.bands.empty() && !beneath.empty())
+        beneath.front().above = std::max(beneath.front().above, measures.pitch - measures.below);
+    for (auto& b : beneath) made.bands.push_back(std::move(b));
     block foot;
     if (!made.bands.empty()) foot.groups.push_back(std::move(made));
     return foot;

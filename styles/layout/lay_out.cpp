@@ -21,9 +21,9 @@ std::string letter(std::size_t index) {
     return out;
 }
 
-/// What was tried: the pages, and how many lines the weigh-out took beyond one a row.
+/// What was tried, and how many lines the weigh-out took beyond one a row.
 struct attempt {
-    std::vector<page> pages;
+    stack laid;
     std::size_t wrapped = 0;
 };
 
@@ -45,21 +45,31 @@ class setter {
     }
 
     std::vector<page> run() const {
-        const auto smallest = tried(0, 0, false);
-        const bool runs_on = smallest.pages.size() > 1;
-        const auto least = runs_on ? tried(0, 0, true) : smallest;
-        const double scale = largest([&](double s) {
-            const auto a = tried(s, 0, runs_on);
-            return a.pages.size() <= least.pages.size() && a.wrapped <= least.wrapped;
+        const auto smallest = tried({}, false);
+        const bool runs_on = smallest.laid.pages.size() > 1;
+        const auto least = runs_on ? tried({}, true) : smallest;
+        const auto as_good = [&](const attempt& a) {
+            return a.laid.pages.size() <= least.laid.pages.size() &&
+                   a.laid.broken <= least.laid.broken && a.wrapped <= least.wrapped;
+        };
+        const auto good = [&](fitting to) { return as_good(tried(to, runs_on)); };
+        // Type grows first, but not at the price of all the air; what is left goes to the air.
+        fitting best;
+        best.air = good({.air = some_air}) ? some_air : 0;
+        best.scale = largest([&](double s) { return good({.scale = s, .air = best.air}); });
+        if (good({.scale = best.scale, .air = much_air}))
+            best.words = largest([&](double w) {
+                return good({.scale = best.scale, .words = w, .air = much_air});
+            });
+        best.air = largest([&](double a) {
+            return good({.scale = best.scale, .words = best.words, .air = a});
         });
-        const double air = largest([&](double open) {
-            const auto a = tried(scale, open, runs_on);
-            return a.pages.size() <= least.pages.size();
-        });
-        return labelled(tried(scale, air, runs_on).pages);
+        return labelled(tried(best, runs_on).laid.pages);
     }
 
   private:
+    static constexpr double some_air = 0.25, much_air = 0.5;
+
     /// The largest number from 0 to 1, in 64ths, that passes; 0 is known to.
     template <typename Passes> static double largest(const Passes& passes) {
         constexpr int steps = 64;
@@ -72,8 +82,8 @@ class setter {
         return static_cast<double>(good) / steps;
     }
 
-    attempt tried(double scale, double air, bool runs_on) const {
-        const composing with{ready_, look_, sizes_at(look_, scale, air), area_.width(),
+    attempt tried(fitting to, bool runs_on) const {
+        composing with{ready_, look_, sizes_at(look_, to), area_.width(),
                              area_.height()};
         parts of;
         of.head = compose_head(with);
@@ -81,11 +91,11 @@ class setter {
         attempt made;
         for (const auto which : look_.top) of.top.push_back(compose(which, with));
         for (const auto which : look_.bottom) of.bottom.push_back(compose(which, with));
-        if (foot_is_long(with, mark(0, false, runs_on)))
-            of.bottom.push_back(compose_long_foot(with));
+        with.long_foot = foot_is_long(with, mark(0, false, runs_on));
+        if (with.long_foot) of.bottom.push_back(compose_long_foot(with));
         for (std::size_t i = 0; i < look_.top.size(); ++i)
             if (look_.top[i] == styles::block::weigh_out) made.wrapped = wrapped_lines(of.top[i]);
-        made.pages = stacked(of, area_, [&](std::size_t index, bool last) {
+        made.laid = stacked(of, area_, [&](std::size_t index, bool last) {
             return compose_foot(with, mark(index, last, runs_on));
         });
         return made;

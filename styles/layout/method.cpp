@@ -16,7 +16,7 @@ block compose_method(const composing& with) {
     for (std::size_t i = 0; i < with.card.method.size(); ++i) {
         const std::vector<cell> cells{
             {broken(with.card.step_numbers[i], sizes, indent), 0},
-            {broken(with.card.method[i], sizes, with.width - indent), indent}};
+            {evenly_broken(with.card.method[i], sizes, with.width - indent), indent}};
         made.groups.push_back({.space_before = s.space * (i == 0 ? 1.3 : 0.9),
                                .bands = row_of(cells, measures_for(s.text, s.leading))});
     }

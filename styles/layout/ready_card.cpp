@@ -134,6 +134,8 @@ ready_card made_ready(const card& from, const style& look, const font_metrics& m
     made.notes = ready.all(from.notes);
     made.keeping = ready.set(from.keeping);
     made.made = ready.plain(from.made_label);
+    made.revision = ready.plain(from.revision);
+    made.footnote = ready.plain(from.footnote);
     made.foot = ready(listed({{.text = from.revision}, {.text = from.footnote}}));
     made.dots = ready.strong("…");
     return made;

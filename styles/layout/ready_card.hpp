@@ -32,7 +32,8 @@ struct ready_card {
     ready_text allergens;
     std::vector<ready_text> cautions, notes;
     ready_text keeping, made;
-    ready_text foot; ///< revision and footnote
+    ready_text revision, footnote;
+    ready_text foot; ///< both in one
     ready_text dots; ///< stands for what was left out
 };
 

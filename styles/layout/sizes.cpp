@@ -12,13 +12,16 @@ double between(styles::type_range range, double scale) {
 
 } // namespace
 
-sizes sizes_at(const styles::style& look, double scale, double air) {
+sizes sizes_at(const styles::style& look, fitting to) {
+    const double scale = to.scale, air = to.air;
     sizes s;
     s.title = between(look.title, scale);
     s.amount = between(look.amounts, scale);
     s.unit = std::max(s.amount * 0.72, look.amounts.least);
     s.name = between(look.names, scale);
-    s.text = between(look.text, scale);
+    s.detail = between(look.text, scale);
+    const double most = std::max(s.detail, std::min(look.text.most, s.name));
+    s.text = s.detail + to.words * (most - s.detail);
     s.small_print = between(look.small_print, scale);
     s.leading = 1.24 + 0.18 * air;
     s.space = s.text * (0.42 + 0.48 * air);

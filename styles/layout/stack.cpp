@@ -21,10 +21,9 @@ class stacker {
     stacker(const parts& of, const area& on, const foot_maker& foot)
         : parts_(of), area_(on), foot_(foot) {}
 
-    std::vector<page> run() {
+    stack run() {
         begin_page();
         place(parts_.head);
-        started_ = true;
         for (const auto& b : parts_.top) place(b);
         const double bottom = height_with_space(parts_.bottom);
         const double last_limit = limit_with(height_of(foot_(pages_.size() - 1, true).groups));
@@ -34,7 +33,7 @@ class stacker {
         }
         for (const auto& b : parts_.bottom) place(b);
         for (std::size_t i = 0; i < pages_.size(); ++i) draw_foot(i);
-        return std::move(pages_);
+        return {std::move(pages_), broken_};
     }
 
   private:
@@ -66,8 +65,17 @@ class stacker {
         }
     }
 
+    /// A rule over a group parts it from what stands above: at the top of a page that is the
+    /// rule of the head.
     void put(const group& g, std::size_t first, std::size_t last) {
-        y_ = draw(g, first, last, area_.margin, y_, area_.width(), pages_.back());
+        if (g.rule_above > 0 && (at_top() || after_heading_)) {
+            auto without = g;
+            without.rule_above = 0;
+            y_ = draw(without, first, last, area_.margin, y_, area_.width(), pages_.back());
+        } else {
+            y_ = draw(g, first, last, area_.margin, y_, area_.width(), pages_.back());
+        }
+        after_heading_ = false;
     }
 
     void place(const block& b) {
@@ -77,7 +85,9 @@ class stacker {
         const bool moves = b.whole && !at_top() && before + whole > left_over() + slack &&
                            whole <= fresh() + slack;
         if (moves) begin_page();
+        const auto first = pages_.size();
         for (std::size_t i = 0; i < b.groups.size(); ++i) place(b, i);
+        if (b.whole && pages_.size() > first) ++broken_;
     }
 
     /// What must stand on the page under a group: the first band of the next.
@@ -93,15 +103,19 @@ class stacker {
         const double needed = before + g.height() + company_of(b, i);
         if (needed > left_over() + slack && !at_top() && g.height() <= fresh() + slack) {
             begin_page();
-            if (i > b.heading - (b.heading > 0 ? 1 : 0) && i >= b.heading)
-                for (std::size_t h = 0; h < b.heading; ++h)
-                    put(b.groups[h], 0, b.groups[h].bands.size());
+            if (i >= b.heading) repeat_heading(b);
         }
-        if (!at_top()) y_ += g.space_before;
+        if (!at_top() && !after_heading_) y_ += g.space_before;
         if (g.height() <= left_over() + slack)
             put(g, 0, g.bands.size());
         else
             split(g);
+    }
+
+    void repeat_heading(const block& b) {
+        for (std::size_t i = 0; i < b.heading; ++i)
+            put(b.groups[i], 0, b.groups[i].bands.size());
+        after_heading_ = b.heading > 0;
     }
 
     /// How many bands from `first` on fit into what is left of the page.
@@ -125,6 +139,7 @@ class stacker {
             last = std::max(last, first + 1);
             put(g, first, last);
             first = last;
+            broken_ += first < g.bands.size() ? 1 : 0;
             if (first < g.bands.size()) begin_page();
         }
     }
@@ -143,12 +158,13 @@ class stacker {
     const foot_maker& foot_;
     std::vector<page> pages_;
     double y_ = 0, top_ = 0, limit_ = 0;
-    bool started_ = false;
+    bool after_heading_ = false;
+    std::size_t broken_ = 0;
 };
 
 } // namespace
 
-std::vector<page> stacked(const parts& of, const area& on, const foot_maker& foot) {
+stack stacked(const parts& of, const area& on, const foot_maker& foot) {
     return stacker(of, on, foot).run();
 }
 

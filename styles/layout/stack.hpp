@@ -27,8 +27,14 @@ struct area {
 /// The foot of page `index` (from 0); `last` tells whether the card ends there.
 using foot_maker = std::function<block(std::size_t index, bool last)>;
 
+/// The pages of a card, and how often something that should be whole was broken over two.
+struct stack {
+    std::vector<page> pages;
+    std::size_t broken = 0;
+};
+
 /// Stacks the parts up on as few pages as hold them, broken between groups; a group is broken
 /// only if no page holds it.
-std::vector<page> stacked(const parts& of, const area& on, const foot_maker& foot);
+stack stacked(const parts& of, const area& on, const foot_maker& foot);
 
 } // namespace benchcard::layout

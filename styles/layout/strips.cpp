@@ -33,7 +33,7 @@ group caution(const composing& with, const ready_text& text) {
                .pad_below = s.space * 0.4 + s.text * 0.1,
                .box = 1.4};
     const std::vector<cell> cells{
-        {broken(text, one_size(s.text), with.width - indent - pad), indent}};
+        {evenly_broken(text, one_size(s.text), with.width - indent - pad), indent}};
     made.bands = row_of(cells, measures_for(s.text, s.leading));
     if (!made.bands.empty()) {
         auto& first = made.bands.front();
@@ -55,7 +55,7 @@ block compose_allergens(const composing& with) {
          .pad_below = s.space * 0.3 + s.text * 0.1,
          .rule_above = 0.8,
          .rule_below = 0.8,
-         .bands = row_of({{broken(with.card.allergens, one_size(s.text), with.width), 0}},
+         .bands = row_of({{evenly_broken(with.card.allergens, one_size(s.text), with.width), 0}},
                          measures_for(s.text, s.leading))});
     return made;
 }
@@ -73,7 +73,7 @@ block compose_notes(const composing& with) {
     for (const auto& text : with.card.notes) {
         if (text.empty()) continue;
         made.groups.push_back({.space_before = s.space * 0.8,
-                               .bands = row_of({{broken(text, one_size(s.text), with.width), 0}},
+                               .bands = row_of({{evenly_broken(text, one_size(s.text), with.width), 0}},
                                                measures_for(s.text, s.leading))});
     }
     return made;

@@ -84,9 +84,17 @@ std::vector<char> unicode_breaks(std::u32string_view text, const std::string& la
     return breaks;
 }
 
+/// Whether the dash at `at` stands in a range of numbers: `35–40`.
+bool inside_range(std::u32string_view text, std::size_t at) {
+    const bool dash = text[at] == U'–' || text[at] == '-';
+    return dash && at > 0 && at + 1 < text.size() && is_figure(text[at - 1]) &&
+           is_figure(text[at + 1]);
+}
+
 line_end end_after(std::u32string_view text, std::size_t at, char unicode) {
     if (unicode != LINEBREAK_ALLOWBREAK) return line_end::no;
-    return text[at] == ' ' && inside_measure(text, at) ? line_end::hardly : line_end::yes;
+    const bool bound = inside_range(text, at) || (text[at] == ' ' && inside_measure(text, at));
+    return bound ? line_end::hardly : line_end::yes;
 }
 
 double size_of(const slot& s, type_sizes sizes) { return s.minor ? sizes.minor : sizes.main; }
@@ -176,6 +184,18 @@ std::vector<type_line> broken(const ready_text& text, type_sizes sizes, double w
         lines.push_back(line_of(text.slots, from, to, sizes));
         from = next;
         while (from < text.slots.size() && text.slots[from].code == ' ') ++from;
+    }
+    return lines;
+}
+
+std::vector<type_line> evenly_broken(const ready_text& text, type_sizes sizes, double width) {
+    constexpr double least_last = 0.22, least_share = 0.76, step = 0.04;
+    auto lines = broken(text, sizes, width);
+    if (lines.size() < 2 || lines.size() > 6) return lines;
+    for (double share = 1; share >= least_share; share -= step) {
+        auto narrower = broken(text, sizes, width * share);
+        if (narrower.size() > lines.size()) break;
+        if (narrower.back().width >= width * least_last) return narrower;
     }
     return lines;
 }

@@ -60,6 +60,10 @@ ready_text made_ready(const std::vector<words>& text, const font_metrics& metric
 /// that is wider than a line is broken inside.
 std::vector<type_line> broken(const ready_text& text, type_sizes sizes, double width);
 
+/// The same, and where that leaves a last line of hardly a word, in lines a little shorter: as
+/// many, but more even.
+std::vector<type_line> evenly_broken(const ready_text& text, type_sizes sizes, double width);
+
 /// How wide a text is on one line, in points.
 double natural_width(const ready_text& text, type_sizes sizes);
 

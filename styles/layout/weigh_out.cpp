@@ -41,7 +41,8 @@ struct plan {
     double tick = 0;
     double amount_width = 0;
     double point_x = 0; ///< where the whole part of an amount ends
-    double unit_x = 0, unit_width = 0;
+    double unit_gap = 0, unit_width = 0;
+    double decimals = 0; ///< the width of the longest decimals
     double name_x = 0, name_width = 0;
     std::vector<side_column> sides = {};
     bool beneath = false; ///< imperial, spoons and percent stand under the name
@@ -67,7 +68,7 @@ bool is_side(column c) {
 double side_width(const composing& with, column which) {
     double most = 0;
     for (const auto& row : with.card.weigh_out)
-        most = std::max(most, natural_width(side_text(row, which), one_size(with.size.text)));
+        most = std::max(most, natural_width(side_text(row, which), one_size(with.size.detail)));
     if (most == 0) return 0;
     const auto& heading = side_heading(with.card, which);
     return std::max(most, widest_piece(heading, one_size(with.size.small_print)));
@@ -126,7 +127,8 @@ plan placed(const composing& with, bool beneath) {
         if (c == column::tick) p.tick_x = x;
         if (c == column::amount) {
             p.point_x = x + amounts.whole;
-            p.unit_x = p.point_x + amounts.decimals + unit_gap;
+            p.unit_gap = unit_gap;
+            p.decimals = amounts.decimals;
         }
         if (c == column::name) p.name_x = x;
         if (is_side(c)) p.sides.push_back({c, x + width, width});
@@ -141,7 +143,7 @@ plan planned(const composing& with) {
     if (beside.sides.empty()) return beside;
     double longest = 0;
     for (const auto& row : with.card.weigh_out)
-        longest = std::max(longest, widest_piece(row.name, {with.size.name, with.size.text}));
+        longest = std::max(longest, widest_piece(row.name, {with.size.name, with.size.detail}));
     const double least = std::max(with.width * 0.26, std::min(longest, with.width * 0.45));
     return beside.name_width >= least ? beside : placed(with, true);
 }
@@ -149,9 +151,35 @@ plan planned(const composing& with) {
 cell amount_cell(const ready_row& row, const plan& p, double size) {
     const double natural = natural_width(row.amount, one_size(size));
     const double whole = part_width(row, true, size);
-    if (whole <= p.amount_width + 1e-6 && natural - whole <= p.unit_x - p.point_x + 1e-6)
+    if (whole <= p.amount_width + 1e-6 && natural - whole <= p.decimals + 1e-6)
         return {broken(row.amount, one_size(size), natural + 1), p.point_x - whole};
     return {broken(row.amount, one_size(size), p.amount_width), p.point_x, cell::side::right};
+}
+
+/// A unit stands close behind its own figures.
+double unit_x(const ready_row& row, const plan& p, double size) {
+    return p.point_x + std::min(part_width(row, false, size), p.decimals) + p.unit_gap;
+}
+
+/// The name and what stands beside it; where there are no columns, beside it on its own line
+/// if there is room, else beneath.
+void add_names(std::vector<cell>& cells, const ready_row& row, const plan& p, const sizes& s) {
+    const type_sizes named{s.name, s.detail};
+    const auto detail = one_size(s.detail);
+    cell name{broken(row.name, named, p.name_width), p.name_x};
+    const double beneath = natural_width(row.beneath, detail);
+    const bool beside =
+        natural_width(row.name, named) + s.name * 0.8 + beneath <= p.name_width;
+    if (p.beneath && beside)
+        cells.push_back({broken(row.beneath, detail, p.name_width), p.name_x + p.name_width,
+                         cell::side::right});
+    if (p.beneath && !beside)
+        for (auto& l : broken(row.beneath, detail, p.name_width))
+            name.lines.push_back(std::move(l));
+    cells.push_back(std::move(name));
+    for (const auto& side : p.sides)
+        cells.push_back({broken(side_text(row, side.which), detail, side.width), side.right,
+                         cell::side::right});
 }
 
 /// A box to tick, drawn, in the middle of the height of the figures beside it.
@@ -162,28 +190,30 @@ shape tick_box(const plan& p, double amount_size) {
                      side, line_width};
 }
 
-std::vector<band> row_bands(const ready_row& row, const plan& p, const sizes& s, bool weighed) {
+std::vector<band> row_bands(const ready_row& row, const plan& p, const sizes& s) {
     std::vector<cell> cells;
     cells.push_back(amount_cell(row, p, s.amount));
-    cells.push_back({broken(row.unit, one_size(s.unit), p.unit_width), p.unit_x});
-    const type_sizes name_sizes =
-        weighed ? type_sizes{s.name, s.text} : type_sizes{s.text, s.text};
-    cell name{broken(row.name, name_sizes, p.name_width), p.name_x};
-    if (p.beneath)
-        for (auto& l : broken(row.beneath, one_size(s.text), p.name_width))
-            name.lines.push_back(std::move(l));
-    cells.push_back(std::move(name));
-    for (const auto& side : p.sides)
-        cells.push_back({broken(side_text(row, side.which), one_size(s.text), side.width),
-                         side.right, cell::side::right});
+    cells.push_back({broken(row.unit, one_size(s.unit), p.unit_width), unit_x(row, p, s.amount)});
+    add_names(cells, row, p, s);
     auto measures = measures_for(s.name, s.leading - 0.06);
     measures.above = std::max(measures.above, s.amount * 0.73);
     auto bands = row_of(cells, measures);
-    if (weighed && p.tick_x) {
+    if (p.tick_x) {
         if (bands.empty()) bands.push_back({.above = measures.above, .below = measures.below});
         bands.front().shapes.push_back(tick_box(p, s.amount));
     }
     return bands;
+}
+
+/// A total has no columns behind its words: they may run to the edge of the card.
+std::vector<band> total_bands(const ready_row& row, const plan& p, const composing& with) {
+    const auto& s = with.size;
+    auto measures = measures_for(s.detail, s.leading);
+    measures.above = std::max(measures.above, s.amount * 0.73);
+    return row_of({amount_cell(row, p, s.amount),
+                   {broken(row.unit, one_size(s.unit), p.unit_width), unit_x(row, p, s.amount)},
+                   {broken(row.name, one_size(s.detail), with.width - p.name_x), p.name_x}},
+                  measures);
 }
 
 group heading_group(const composing& with, const plan& p) {
@@ -191,8 +221,8 @@ group heading_group(const composing& with, const plan& p) {
     group made{.space_before = 0, .pad_above = s.space * 0.5, .keep_with_next = true};
     std::vector<cell> cells;
     if (p.beneath && !with.card.beneath_heading.empty())
-        cells.push_back(
-            {broken(with.card.beneath_heading, one_size(s.small_print), p.name_width), p.name_x});
+        cells.push_back({broken(with.card.beneath_heading, one_size(s.small_print), p.name_width),
+                         p.name_x + p.name_width, cell::side::right});
     for (const auto& side : p.sides)
         cells.push_back({broken(side_heading(with.card, side.which), one_size(s.small_print),
                                 side.width),
@@ -223,10 +253,10 @@ block compose_weigh_out(const composing& with) {
     for (const auto& row : with.card.weigh_out) {
         const bool first = made.groups.size() == made.heading;
         const double pad = with.size.space * 0.72;
-        made.groups.push_back({.pad_above = first && made.heading > 0 ? pad * 0.4 : pad,
+        made.groups.push_back({.pad_above = first && made.heading > 0 ? pad * 0.55 : pad,
                                .pad_below = pad * 0.8,
                                .rule_above = first ? 0 : 0.4,
-                               .bands = row_bands(row, p, with.size, true)});
+                               .bands = row_bands(row, p, with.size)});
     }
     return made;
 }
@@ -240,7 +270,7 @@ block compose_totals(const composing& with) {
         made.groups.push_back({.pad_above = with.size.space * (first ? 0.8 : 0.3),
                                .pad_below = with.size.space * 0.3,
                                .rule_above = first ? 1.2 : 0,
-                               .bands = row_bands(row, p, with.size, false)});
+                               .bands = total_bands(row, p, with)});
     }
     return made;
 }
