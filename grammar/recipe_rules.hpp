@@ -232,7 +232,8 @@ struct tin          : sor<seq<at<length_ahead>, tin_by_size>, seq<at<whole_ahead
 struct tin_value    : seq<must<tin>, must<end_of_line>> {};
 
 struct per_word     : seq<gap, word<'p','e','r'>, gap> {};
-struct per_measure  : seq<at<opt<number, star<blank>>, unit_name>, opt<number, star<blank>>, unit> {};
+struct per_number   : seq<at<sor<digit, vulgar_fraction>>, number, star<blank>> {};
+struct per_measure  : seq<at<opt<per_number>, unit_name>, opt<per_number>, unit> {};
 struct per_thing    : plus<letter> {};
 struct each_word    : seq<gap, word<'e','a','c','h'>> {};
 struct figure_mass  : unit_measure {};
