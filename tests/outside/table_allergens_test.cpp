@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <string>
 #include <string_view>
+#include <vector>
 
 /// What the built-in table says of allergens and of raw food, against the lists that laws give.
 namespace benchcard::ingredients {

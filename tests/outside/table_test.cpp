@@ -2,9 +2,9 @@
 #include "compiler/ingredients/table.hpp"
 
 #include <catch2/catch.hpp>
-#include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <string>
 #include <string_view>
 #include <vector>
