@@ -4,6 +4,7 @@
 #include "grammar/diagnostic.hpp"
 
 #include <map>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
