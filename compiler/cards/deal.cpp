@@ -1,0 +1,289 @@
+#include "compiler/cards/deal.hpp"
+
+#include "compiler/cards/figures.hpp"
+#include "compiler/cards/method.hpp"
+#include "compiler/ingredients/names.hpp"
+#include "compiler/measures/kitchen.hpp"
+#include "compiler/safety/safety.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace benchcard::cards {
+
+namespace {
+
+using batch::component_batch;
+using styles::card;
+using styles::paragraph;
+
+std::string joined(const std::vector<std::string>& words, std::string_view between) {
+    std::string result;
+    for (const auto& w : words) result += (result.empty() ? "" : std::string(between)) + w;
+    return result;
+}
+
+std::string said_system(measures::system s) {
+    using measures::system;
+    switch (s) {
+    case system::us: return "US cups";
+    case system::metric: return "metric cups";
+    case system::imperial: return "imperial cups";
+    case system::australian: return "Australian cups";
+    case system::canadian: return "Canadian cups";
+    case system::us_label: return "240 ml cups";
+    case system::uk:
+    case system::unstated: return "spoons";
+    }
+    return "";
+}
+
+class dealer {
+  public:
+    explicit dealer(const batch::batch& b)
+        : b_(b), r_(*b.of), allergens_(safety::allergens_of(r_)), hazards_(safety::hazards_of(r_)) {}
+
+    std::vector<card> run() {
+        std::vector<card> cards;
+        for (std::size_t i = 0; i < b_.components.size(); ++i) cards.push_back(card_of(i));
+        for (std::size_t i = 0; i < cards.size(); ++i) {
+            cards[i].number = fmt::format("card {} of {}", i + 1, cards.size());
+            cards[i].fingerprint = fingerprint_of(cards[i]);
+        }
+        return cards;
+    }
+
+  private:
+    const batch::batch& b_;
+    const recipe::recipe& r_;
+    std::vector<safety::allergens> allergens_;
+    std::vector<std::vector<safety::hazard>> hazards_;
+
+    card card_of(std::size_t index) {
+        const auto& c = b_.components[index];
+        const bool is_product = index + 1 == b_.components.size();
+        card result;
+        result.title = c.of->title;
+        result.recipe = c.of->title == r_.title ? "" : r_.title;
+        result.station = c.of->station;
+        result.batch = "× " + measures::with_fraction(b_.factor);
+        result.yield = said_yield(c, is_product);
+        result.imperial_heading = "oz";
+        result.spoons_heading = said_system(r_.measures);
+        for (const auto& l : c.lines) result.weigh_out.push_back(row_of(l));
+        add_percentages(result, c);
+        result.totals = totals_of(c, is_product);
+        result.method = method_of(c, b_);
+        result.oven = oven_of(*c.of);
+        result.allergens = said_allergens(allergens_[index]);
+        result.cautions = cautions_of(*c.of, hazards_[index]);
+        result.notes = notes_of(*c.of, is_product);
+        result.keeping = said_keeping(*c.of);
+        result.made_label = "made";
+        result.revision = said_revision();
+        result.footnote = "check every packet for allergens; local rules come first";
+        result.language = "en";
+        return result;
+    }
+
+    std::string said_yield(const component_batch& c, bool is_product) const {
+        std::string result;
+        const auto& made = c.of->made;
+        if (c.pieces) {
+            result = said_pieces(*c.pieces, made.piece);
+            if (made.each && !c.of->is_assembly) result += " of " + said_each(*made.each);
+        } else if (c.of->made.ml) {
+            const auto s = measures::in_a_jug({*made.ml * b_.factor});
+            result = s.figure + " " + s.unit;
+        } else if (c.made_grams) {
+            result = said_grams(*c.made_grams);
+        }
+        if (is_product) return result;
+        const auto& product = b_.components.back();
+        if (!product.pieces) return result;
+        return result + (result.empty() ? "for " : " · for ") + said_pieces(*product.pieces, product.of->made.piece);
+    }
+
+    static std::string said_each(const recipe::spread& each) {
+        return each.low == each.high || each.low == each.used ? said_grams(each.used) : "about " + said_grams(each.used);
+    }
+
+    styles::weigh_row row_of(const batch::weigh_line& l) const {
+        const auto f = figures_of(l, r_);
+        styles::weigh_row row;
+        row.amount = f.amount;
+        row.unit = f.unit;
+        row.name = l.of->component && !f.unit.empty() && how_given(l) == given::counted ? r_.components[*l.of->component].title : l.of->name;
+        row.preparation = l.of->preparation;
+        if (!f.remark.empty()) row.preparation += (row.preparation.empty() ? "(" : " (") + f.remark + ")";
+        if (row.amount.empty()) row.preparation += row.preparation.empty() ? "some" : ", some";
+        row.imperial = f.imperial;
+        row.spoons = f.spoons;
+        return row;
+    }
+
+    /// Baker's percentages: each line against the lines whose ingredient the base names.
+    void add_percentages(card& result, const component_batch& c) const {
+        if (!c.of->percent) return;
+        const auto wanted = ingredients::compared_words(c.of->percent->text);
+        exact base = 0;
+        for (const auto& l : c.lines)
+            if (l.grams && is_of_base(*l.of, wanted)) base += l.grams->used;
+        if (base == 0) return;
+        result.percent_heading = "% of " + c.of->percent->text;
+        for (std::size_t i = 0; i < c.lines.size(); ++i)
+            if (c.lines[i].grams)
+                result.weigh_out[i].percent = measures::in_decimals(c.lines[i].grams->used / base * 100, 1) + " %";
+    }
+
+    static bool is_of_base(const recipe::line& l, const std::vector<std::string>& wanted) {
+        auto words = ingredients::compared_words(l.name);
+        if (l.what)
+            for (auto& w : ingredients::compared_words(l.what->name)) words.push_back(std::move(w));
+        return std::all_of(wanted.begin(), wanted.end(), [&](const auto& w) { return std::find(words.begin(), words.end(), w) != words.end(); });
+    }
+
+    std::vector<styles::total_row> totals_of(const component_batch& c, bool is_product) const {
+        std::vector<styles::total_row> result;
+        if (c.mix && c.lines.size() > 1) {
+            const auto s = measures::on_a_scale({*c.mix});
+            result.push_back({s.figure, s.unit, said_mix(c)});
+        }
+        if (is_product) return result;
+        if (c.left_pieces && *c.left_pieces >= 1)
+            result.push_back({measures::with_fraction(measures::whole_part(*c.left_pieces)), "", fmt::format("{} over after this order{}", ingredients::plural(c.of->made.piece), said_left_keeps(c))});
+        else if (!c.left_pieces && c.left_grams && *c.left_grams >= least_left_over(c)) {
+            const auto s = measures::on_a_scale({*c.left_grams});
+            result.push_back({s.figure, s.unit, "over after this order" + said_left_keeps(c)});
+        }
+        return result;
+    }
+
+    /// What clings to a spatula is no left-over: under 2 % of what is made, or under 5 g.
+    static exact least_left_over(const component_batch& c) { return std::max(exact(5), exact(*c.made_grams / 50)); }
+
+    static std::string said_left_keeps(const component_batch& c) {
+        std::vector<std::string> all;
+        for (const auto& k : c.of->keeps) all.push_back(k.text.text);
+        return all.empty() ? "" : ": " + joined(all, ", ");
+    }
+
+    std::string said_mix(const component_batch& c) const {
+        std::string result = c.of->is_assembly ? "assembled" : "mix";
+        if (c.pieces && c.of->made.each) {
+            result += ": " + said_pieces(*c.pieces, c.of->made.piece) + " of " + said_each(*c.of->made.each);
+            const auto over = *c.ready - *c.made_grams;
+            if (over >= 1 && c.of->makes && c.of->makes->each) result += fmt::format(", {} over", said_grams(over));
+        }
+        if (c.baked && c.made_grams && *c.baked != *c.made_grams) result += fmt::format(", {} when baked", said_grams(*c.baked));
+        return result;
+    }
+
+    static paragraph said_allergens(const safety::allergens& a) {
+        paragraph p;
+        const auto add = [&](std::string_view before, const std::vector<std::string>& names, bool strong) {
+            if (names.empty()) return;
+            p.push_back({(p.empty() ? "" : ". ") + std::string(before), false});
+            for (std::size_t i = 0; i < names.size(); ++i) {
+                if (i > 0) p.push_back({" · ", false});
+                p.push_back({names[i], strong});
+            }
+        };
+        add("Contains ", a.contains, true);
+        add("May contain ", a.may_contain, true);
+        add("Check the packet of ", a.check_packet, false);
+        return p;
+    }
+
+    std::vector<paragraph> cautions_of(const recipe::component& c, const std::vector<safety::hazard>& hazards) const {
+        std::vector<paragraph> result;
+        for (const auto& text : r_.cautions) result.push_back({{text, false}});
+        for (const auto& text : c.cautions)
+            if (std::find(r_.cautions.begin(), r_.cautions.end(), text) == r_.cautions.end()) result.push_back({{text, false}});
+        for (const auto& text : safety::cautions_for(hazards)) result.push_back({{text, false}});
+        if (b_.factor > 2 || b_.factor < exact(1, 2))
+            result.push_back({{fmt::format("Made × {}: mixing, proving and baking times change with the size of the batch.", measures::with_fraction(b_.factor)), false}});
+        return result;
+    }
+
+    std::vector<paragraph> notes_of(const recipe::component& c, bool is_product) const {
+        std::vector<paragraph> result;
+        auto texts = c.notes;
+        if (is_product)
+            for (const auto& text : r_.notes)
+                if (std::find(texts.begin(), texts.end(), text) == texts.end()) texts.push_back(text);
+        for (const auto& text : texts) result.push_back({{text, false}});
+        return result;
+    }
+
+    static paragraph said_keeping(const recipe::component& c) {
+        paragraph p;
+        for (const auto& k : c.keeps) {
+            p.push_back({p.empty() ? "Keeps " : ", ", false});
+            const auto& text = k.text.text;
+            const bool timed = k.high_hours > 0;
+            const auto time = timed ? text.substr(0, text.size() - k.place.text.size()) : "";
+            if (timed) p.push_back({time.substr(0, time.find_last_not_of(' ') + 1), true});
+            p.push_back({timed && !k.place.text.empty() ? " " + k.place.text : timed ? "" : text, false});
+        }
+        return p;
+    }
+
+    std::string said_revision() const {
+        std::vector<std::string> parts;
+        if (!r_.revision.empty()) parts.push_back("rev " + r_.revision);
+        if (!r_.date.empty()) parts.push_back(r_.date);
+        return joined(parts, " · ");
+    }
+};
+
+/// FNV-1a over 64 bits (Fowler, Noll, Vo): spreads well, and needs no library.
+class digest {
+  public:
+    void add(std::string_view text) {
+        for (const char c : text) add_byte(static_cast<unsigned char>(c));
+        add_byte(0);
+    }
+    void add(const paragraph& p) {
+        for (const auto& r : p) add(r.text), add(r.strong ? "strong" : "plain");
+        add("end");
+    }
+    std::uint64_t value() const { return value_; }
+
+  private:
+    std::uint64_t value_ = 14695981039346656037u;
+    void add_byte(unsigned char byte) { value_ = (value_ ^ byte) * 1099511628211u; }
+};
+
+} // namespace
+
+std::string fingerprint_of(const card& c) {
+    digest d;
+    for (const auto* text : {&c.title, &c.recipe, &c.station, &c.batch, &c.yield, &c.imperial_heading, &c.spoons_heading,
+                             &c.percent_heading, &c.made_label, &c.revision, &c.footnote, &c.language})
+        d.add(*text);
+    for (const auto& row : c.weigh_out)
+        for (const auto* text : {&row.amount, &row.unit, &row.name, &row.preparation, &row.imperial, &row.spoons, &row.percent}) d.add(*text);
+    for (const auto& t : c.totals) d.add(t.amount), d.add(t.unit), d.add(t.text);
+    for (const auto* list : {&c.method, &c.cautions, &c.notes}) {
+        for (const auto& p : *list) d.add(p);
+        d.add("end of list");
+    }
+    for (const auto& o : c.oven)
+        for (const auto* text : {&o.celsius, &o.fan, &o.fahrenheit, &o.gas, &o.time}) d.add(*text);
+    d.add(c.allergens);
+    d.add(c.keeping);
+    // Letters and digits that are not taken for one another when read across a kitchen.
+    constexpr std::string_view signs = "23456789ABCDEFGHJKLMNPQRSTUVWXYZ";
+    std::string result;
+    auto rest = d.value() ^ (d.value() >> 32);
+    for (int i = 0; i < 6; ++i, rest >>= 5) {
+        if (i == 4) result += '-';
+        result += signs[rest & 31];
+    }
+    return result;
+}
+
+std::vector<card> deal(const batch::batch& b) { return dealer(b).run(); }
+
+} // namespace benchcard::cards

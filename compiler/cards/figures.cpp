@@ -1,0 +1,126 @@
+#include "compiler/cards/figures.hpp"
+
+#include "compiler/ingredients/names.hpp"
+#include "compiler/measures/kitchen.hpp"
+#include "compiler/measures/ranges.hpp"
+#include "compiler/recipe/weighing.hpp"
+
+#include <fmt/format.h>
+
+namespace benchcard::cards {
+
+namespace {
+
+using batch::weigh_line;
+using measures::grams;
+using measures::millilitres;
+
+bool is_whole(const exact& value) { return measures::whole_part(value) == value; }
+
+/// An egg is the thing a cook cannot halve by eye; half a lemon is cut.
+bool must_stay_whole(const recipe::line& l) {
+    return l.what && !l.what->contains.empty() && ingredients::compared_words(l.what->name).back() == "egg";
+}
+
+/// A range as written, scaled: each end shown for itself, in the unit of the higher.
+template <typename Show> measures::shown shown_range(const weigh_line& l, const exact& used, Show show) {
+    if (l.low_part == l.high_part) return show(used);
+    const auto low = show(used * l.low_part);
+    auto high = show(used * l.high_part);
+    if (low.unit == high.unit) high.figure = measures::range_of(low.figure, high.figure, "");
+    return high;
+}
+
+measures::shown shown_grams(const weigh_line& l) {
+    return shown_range(l, l.grams->used, [](const exact& v) { return measures::on_a_scale(grams{v}); });
+}
+
+measures::shown shown_ml(const weigh_line& l) {
+    return shown_range(l, l.ml->used, [](const exact& v) { return measures::in_a_jug(millilitres{v}); });
+}
+
+measures::shown shown_count(const weigh_line& l) {
+    return shown_range(l, l.count->used, [](const exact& v) { return measures::shown{measures::with_fraction(v), ""}; });
+}
+
+/// The volume a cook would measure of a line, where one would: known density, no more than a jug.
+std::optional<exact> cook_volume(const weigh_line& l) {
+    if (l.ml) return l.ml->used;
+    if (!l.of->what || !l.grams) return std::nullopt;
+    const auto density = recipe::density_of(*l.of->what, l.of->description);
+    if (!density) return std::nullopt;
+    return exact(l.grams->used / density->used);
+}
+
+std::string spoons_of(const weigh_line& l, measures::system system) {
+    const auto volume = cook_volume(l);
+    constexpr int most_ml = 2000; // above that a cook weighs or uses a jug
+    if (!volume || *volume > most_ml) return "";
+    const auto measured = measures::in_cups_and_spoons(millilitres{*volume}, system);
+    const exact error = measured.relative_error < 0 ? exact(-measured.relative_error) : measured.relative_error;
+    if (measured.text.empty() || error > exact(1, 10)) return "";
+    return error > exact(3, 100) ? "about " + measured.text : measured.text;
+}
+
+} // namespace
+
+std::string said_pieces(const exact& number, const std::string& piece) {
+    return measures::with_fraction(number) + " " + (number > 1 ? ingredients::plural(piece) : piece);
+}
+
+std::string said_grams(const exact& value) {
+    const auto s = measures::on_a_scale(grams{value});
+    return s.figure + " " + s.unit;
+}
+
+given how_given(const weigh_line& l) {
+    if (l.of->some) return given::nothing;
+    if (l.count) {
+        const bool by_weight = l.grams && must_stay_whole(*l.of) && !is_whole(l.count->used) && l.low_part == l.high_part;
+        return by_weight ? given::weighed : given::counted;
+    }
+    if (l.ml && (!l.grams || (l.of->what && l.of->what->poured))) return given::poured;
+    return l.grams ? given::weighed : given::nothing;
+}
+
+figures figures_of(const weigh_line& l, const recipe::recipe& r) {
+    figures result;
+    const auto how = how_given(l);
+    if (how == given::counted) {
+        const auto s = shown_count(l);
+        result.amount = s.figure;
+        if (l.of->component && !l.of->description.empty()) {
+            const auto& made = r.components[*l.of->component].made;
+            result.unit = l.count->used > 1 ? ingredients::plural(made.piece) : made.piece;
+            if (made.each) result.remark = said_grams(made.each->used) + " each";
+        } else if (l.grams) {
+            result.remark = said_grams(l.grams->used);
+        }
+    } else if (how == given::poured) {
+        const auto s = shown_ml(l);
+        result.amount = s.figure, result.unit = s.unit;
+        result.imperial = measures::in_fluid_ounces(millilitres{l.ml->used}, r.measures);
+        if (result.imperial.empty() && l.grams) result.imperial = measures::in_ounces(grams{l.grams->used});
+    } else if (how == given::weighed) {
+        const auto s = shown_grams(l);
+        result.amount = s.figure, result.unit = s.unit;
+        result.imperial = measures::in_ounces(grams{l.grams->used});
+        if (l.count) result.remark = fmt::format("{} beaten, then weighed", measures::with_fraction(l.count->used));
+    }
+    if (how == given::poured || (how == given::weighed && !l.count)) result.spoons = spoons_of(l, r.measures);
+    return result;
+}
+
+std::string said(const weigh_line& l, const recipe::recipe& r) {
+    const auto f = figures_of(l, r);
+    return f.unit.empty() ? f.amount : f.amount + " " + f.unit;
+}
+
+weigh_line part_of(const weigh_line& l, const exact& factor) {
+    auto result = l;
+    for (auto* value : {&result.grams, &result.ml, &result.count})
+        if (*value) *value = **value * factor;
+    return result;
+}
+
+} // namespace benchcard::cards

@@ -1,0 +1,173 @@
+#include "compiler/cards/method.hpp"
+
+#include "compiler/cards/figures.hpp"
+#include "compiler/measures/duration.hpp"
+#include "compiler/measures/kitchen.hpp"
+#include "compiler/measures/ranges.hpp"
+#include "compiler/measures/temperatures.hpp"
+#include "compiler/recipe/weighing.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace benchcard::cards {
+
+namespace {
+
+using styles::paragraph;
+
+std::string said_time(const grammar::duration& d) {
+    return d.overnight ? "overnight" : measures::shown_duration(d.low_minutes, d.high_minutes);
+}
+
+std::string said_heat(const recipe::heat_use& h) {
+    using grammar::oven_scale;
+    if (!h.is_oven) {
+        const auto read = measures::thermometer(h.low, h.high, h.scale);
+        return h.scale == oven_scale::fahrenheit ? fmt::format("{} ({})", read.fahrenheit, read.celsius)
+                                                 : fmt::format("{} ({})", read.celsius, read.fahrenheit);
+    }
+    const auto dial = measures::dial_settings(h.low, h.high, h.scale);
+    switch (h.scale) {
+    case oven_scale::celsius: return dial.celsius;
+    case oven_scale::fan_celsius: return dial.fan + " fan";
+    case oven_scale::fahrenheit: return dial.fahrenheit;
+    case oven_scale::gas_mark: return "gas " + dial.gas;
+    }
+    return "";
+}
+
+std::string said_length(const grammar::length& l) {
+    const auto size = measures::shown_length(l.sides, l.in);
+    return l.shape.empty() ? size : size + " " + l.shape;
+}
+
+class method_writer {
+  public:
+    method_writer(const batch::component_batch& c, const batch::batch& b) : c_(c), b_(b), shown_(c.lines.size()) {
+        for (const auto& l : c.lines) lines_.push_back(batch::weigh_line(l));
+        // Amounts given `per:` one piece are used so in the steps, whatever the batch.
+        const auto& per = c.of->per;
+        per_piece_ = per && per->count && c.times != 1;
+        if (per_piece_)
+            for (auto& l : lines_) l = part_of(l, 1 / c.times);
+    }
+
+    std::vector<paragraph> run() {
+        std::vector<paragraph> result;
+        std::string station = c_.of->station;
+        for (const auto& s : c_.of->steps) {
+            paragraph p;
+            if (result.empty() && per_piece_) p.push_back({said_per(), true});
+            if (s.station != station) p.push_back({s.station + ": ", true});
+            station = s.station;
+            for (const auto& part : s.parts) add(p, part);
+            result.push_back(std::move(p));
+        }
+        return result;
+    }
+
+  private:
+    const batch::component_batch& c_;
+    const batch::batch& b_;
+    std::vector<batch::weigh_line> lines_;
+    std::vector<exact> shown_; ///< of each line, the grams the steps have shown so far
+    bool per_piece_ = false;
+
+    std::string said_per() const {
+        const auto& per = *c_.of->per;
+        const auto number = recipe::spread_of(*per.count).used;
+        const auto piece = per.piece ? per.piece->text : "piece";
+        return number == 1 ? fmt::format("For each {}: ", piece) : fmt::format("For every {} {}: ", measures::with_fraction(number), piece);
+    }
+
+    void add(paragraph& p, const std::variant<std::string, recipe::use>& part) {
+        if (const auto* text = std::get_if<std::string>(&part)) {
+            p.push_back({*text, false});
+            return;
+        }
+        std::visit([&](const auto& u) { add_use(p, u); }, std::get<recipe::use>(part));
+    }
+
+    void add_use(paragraph& p, const recipe::line_use& u) {
+        if (!u.share) return p.push_back({u.said, false});
+        const auto amount = said_share(u);
+        if (amount.empty()) p.push_back({u.said, true});
+        else if (u.is_rest && shown_[u.line] > 0) p.push_back({fmt::format("the rest of the {}, {}", u.said, amount), true});
+        else p.push_back({fmt::format("{} {}", u.said, amount), true});
+    }
+
+    /// The amount of a part. The part that completes a line shows what the rounding of the others
+    /// has left, so that the parts add up to the weigh-out.
+    std::string said_share(const recipe::line_use& u) {
+        const auto& l = lines_[u.line];
+        auto& so_far = shown_[u.line];
+        if (!u.is_part || how_given(l) != given::weighed || l.low_part != l.high_part) {
+            so_far += *u.share;
+            return said(part_of(l, *u.share), *b_.of);
+        }
+        const auto step = [](const exact& grams) { return grams < 10 ? exact(1, 10) : exact(1); };
+        const auto whole = measures::rounded_to(l.grams->used, step(l.grams->used));
+        const auto part = u.is_rest ? exact(whole - so_far) : measures::rounded_to(l.grams->used * *u.share, step(l.grams->used * *u.share));
+        so_far += part;
+        return said_grams(part);
+    }
+
+    void add_use(paragraph& p, const recipe::rest_use& u) {
+        for (std::size_t i = 0; i < u.lines.size(); ++i) {
+            if (i > 0) p.push_back({i + 1 == u.lines.size() ? " and " : ", ", false});
+            const auto& l = lines_[u.lines[i]];
+            const auto amount = said(l, *b_.of);
+            p.push_back({amount.empty() ? l.of->name : l.of->name + " " + amount, true});
+        }
+    }
+
+    void add_use(paragraph& p, const recipe::heat_use& u) { p.push_back({said_heat(u), true}); }
+    void add_use(paragraph& p, const recipe::time_use& u) { p.push_back({said_time(u.time), true}); }
+    void add_use(paragraph& p, const recipe::length_use& u) { p.push_back({said_length(u.size), true}); }
+
+    void add_use(paragraph& p, const recipe::portion_use& u) {
+        const auto number = recipe::spread_of(u.of.quantity) * (u.total ? b_.factor : exact(1));
+        const auto range = [&](auto show) {
+            const auto low = show(number.low), high = show(number.high);
+            return low.unit == high.unit ? measures::range_of(low.figure, high.figure, " " + high.unit) : low.figure + " " + low.unit + " – " + high.figure + " " + high.unit;
+        };
+        if (!u.of.in) return p.push_back({measures::with_fraction(number.used), true});
+        if (const auto unit = measures::weight_of(*u.of.in))
+            return p.push_back({range([&](const exact& v) { return measures::on_a_scale({v * unit->value}); }), true});
+        if (const auto unit = measures::volume_of(*u.of.in, b_.of->measures))
+            return p.push_back({range([&](const exact& v) { return measures::in_a_jug({v * unit->value}); }), true});
+        p.push_back({fmt::format("{} {}", measures::with_fraction(number.used), grammar::short_name(*u.of.in)), true});
+    }
+};
+
+} // namespace
+
+std::vector<paragraph> method_of(const batch::component_batch& c, const batch::batch& b) { return method_writer(c, b).run(); }
+
+std::vector<styles::oven_row> oven_of(const recipe::component& c) {
+    std::vector<styles::oven_row> result;
+    for (const auto& s : c.steps) {
+        std::string time;
+        std::vector<measures::dial> dials;
+        for (const auto& part : s.parts) {
+            const auto* u = std::get_if<recipe::use>(&part);
+            if (!u) continue;
+            if (const auto* h = std::get_if<recipe::heat_use>(u); h && h->is_oven) dials.push_back(measures::dial_settings(h->low, h->high, h->scale));
+            if (const auto* t = std::get_if<recipe::time_use>(u); t && !dials.empty() && time.empty()) time = said_time(t->time);
+        }
+        for (std::size_t i = 0; i < dials.size(); ++i) {
+            const auto& d = dials[i];
+            styles::oven_row row{d.celsius, d.fan, d.fahrenheit, d.gas, i + 1 == dials.size() ? time : ""};
+            // The same oven named again, as when it is heated first, is one row: the one with the time.
+            if (!result.empty() && result.back().celsius == row.celsius && (result.back().time.empty() || row.time.empty())) {
+                if (result.back().time.empty()) result.back().time = row.time;
+                continue;
+            }
+            result.push_back(std::move(row));
+        }
+    }
+    return result;
+}
+
+} // namespace benchcard::cards
