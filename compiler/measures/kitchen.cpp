@@ -2,8 +2,6 @@
 
 #include <boost/multiprecision/cpp_int.hpp>
 
-#include <algorithm>
-
 namespace benchcard::measures {
 namespace {
 
@@ -15,19 +13,18 @@ exact power_of_ten(int exponent) {
     return power;
 }
 
-/// To a tenth below ten, whole from ten up; a positive amount is never shown as nothing.
-std::string to_three_figures(const exact& value) {
-    const exact tenths = rounded_to(value, exact(1, 10));
-    if (tenths >= 10) return in_decimals(value, 0);
+/// Whole from ten up, to a tenth below, and below a tenth its first significant figure.
+std::string as_measured(const exact& value) {
+    if (value >= 10) return in_decimals(value, 0);
     int decimals = 1;
-    while (value > 0 && rounded_to(value, 1 / power_of_ten(decimals)) == 0) ++decimals;
+    while (value > 0 && value * power_of_ten(decimals) < 1) ++decimals;
     return in_decimals(value, decimals);
 }
 
 /// `small` up to ten thousand of them, then `large`, which is a thousand of them.
 shown with_unit(const exact& value, const char* small, const char* large) {
     if (rounded_to(value, 1) >= 10000) return {in_decimals(value / 1000, 2), large};
-    return {to_three_figures(value), small};
+    return {as_measured(value), small};
 }
 
 bool more_than_a_tenth_off(const exact& figure, const exact& value) {

@@ -16,10 +16,10 @@ struct shown {
 };
 
 /// A weight on a kitchen scale: to the gram from 10 g up, to 0.1 g below that; in kg, to 10 g,
-/// from 10 kg up. Never `0`: what 0.1 g would round away has its first significant figure.
+/// from 10 kg up. Never `0`: below 0.1 g it has its first significant figure.
 shown on_a_scale(grams weight);
-/// A volume in a measuring jug: to the ml from 10 ml up, to 0.1 ml below (or the first
-/// significant figure); in l, to 10 ml, from 10 l up.
+/// A volume in a measuring jug: to the ml from 10 ml up, to 0.1 ml below, as on a scale
+/// below that; in l, to 10 ml, from 10 l up.
 shown in_a_jug(millilitres volume);
 /// A weight in ounces, to the eighth below 2 oz and to the quarter above; from a pound up in
 /// pounds and ounces: `14 oz`, `1 lb 2½ oz`. Empty below an eighth of an ounce, and where the

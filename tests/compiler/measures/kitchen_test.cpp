@@ -104,7 +104,8 @@ TEST_CASE("a kitchen scale shows grams, tenths below 10 g and kilograms from 10 
 }
 
 TEST_CASE("a scale never shows nothing for something") {
-    CHECK(scale(exact(1, 20)) == shown{"0.1", "g"});
+    CHECK(scale(exact(1, 20)) == shown{"0.05", "g"});
+    CHECK(scale(exact(96, 1000)) == shown{"0.1", "g"});
     CHECK(scale(exact(4, 100)) == shown{"0.04", "g"});
     CHECK(scale(exact(2, 10000)) == shown{"0.0002", "g"});
     CHECK(scale(0) == shown{"0", "g"});
@@ -115,7 +116,7 @@ TEST_CASE("a jug shows millilitres, and litres from 10 l") {
     CHECK(in_a_jug({exact(2365882365, 10000000)}) == shown{"237", "ml"});
     CHECK(in_a_jug({exact(492892159375, 100000000000)}) == shown{"4.9", "ml"});
     CHECK(in_a_jug({12340}) == shown{"12.34", "l"});
-    CHECK(in_a_jug({exact(1, 20)}) == shown{"0.1", "ml"});
+    CHECK(in_a_jug({exact(1, 20)}) == shown{"0.05", "ml"});
 }
 
 TEST_CASE("ounces are in eighths, then quarters, then with pounds") {
@@ -134,6 +135,8 @@ TEST_CASE("ounces are in eighths, then quarters, then with pounds") {
 TEST_CASE("ounces are left out where such a scale cannot show them") {
     CHECK(in_ounces({g_of(exact(124, 1000))}).empty());
     CHECK(in_ounces({5}).empty()); // 0.176 oz is neither an eighth nor a quarter
+    CHECK(in_ounces({8}).empty()); // 0.282 oz is a ninth more than a quarter
+    CHECK(in_ounces({10}) == "⅜ oz");
     CHECK(in_ounces({0}).empty());
 }
 
