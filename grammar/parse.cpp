@@ -63,6 +63,7 @@ std::size_t first_control(std::string_view line) {
 }
 
 constexpr std::size_t longest_name = 120; ///< characters; what a card can hold
+constexpr std::size_t longest_line = 10'000; ///< bytes; three printed pages, far more than a step
 
 class reader {
   public:
@@ -128,6 +129,12 @@ class reader {
     }
 
     bool readable(std::string_view line, span where) {
+        if (line.size() > longest_line) {
+            say("line-too-long", {where.file, where.begin, where.begin},
+                fmt::format("this line is {} bytes long; at most {} can be read", line.size(), longest_line),
+                {{"break it into steps, or go on in a line below that is indented", {}}});
+            return false;
+        }
         if (const auto bad = first_not_utf8(line); bad != line.npos) {
             const auto at = where.begin + static_cast<std::uint32_t>(bad);
             say("not-utf8", {where.file, at, at + 1},
@@ -175,12 +182,10 @@ class reader {
 
     void refuse(std::string_view line, span where) {
         const auto trimmed = without_blanks(where, line);
-        std::vector<help> helps;
-        if (auto likely = suggest_line(line, trimmed)) helps.push_back(std::move(*likely));
         say("unreadable-line", trimmed,
             "a line is a setting (`makes: 2 tarts`), an ingredient (`200 g plain flour`) or a step (`- Mix.`), "
             "and this is none of them",
-            std::move(helps));
+            suggest_line(line, trimmed, now().is));
         keep(unread{where});
     }
 
@@ -212,7 +217,7 @@ class reader {
             read_it(in);
             return true;
         } catch (const line_error& e) {
-            say(e.kind, range_at(e, where), e.message, helps_for(e, text, where));
+            if (!say_full_bracket(e, text, where)) say(e.kind, range_at(e, where), e.message, helps_for(e, text, where));
             keep(unread{where});
             return false;
         }
@@ -223,6 +228,26 @@ class reader {
         const auto rest = text.substr(text.find_first_of(".)") + 1);
         const auto words = std::string("- ").append(rest.substr(indentation(rest)));
         return {{"write it as `" + words + "`", {edit{without_blanks(where, text), words}}}};
+    }
+
+    /// A bracket that is closed further on in its line is not open: it holds too much.
+    bool say_full_bracket(const line_error& e, std::string_view text, span where) {
+        if (e.kind != "unclosed-bracket" && e.kind != "unreadable-bracket") return false;
+        const auto stop = static_cast<std::size_t>(e.begin - text.data());
+        const auto end = text.find_first_of("[]\n", stop);
+        const auto open = stop == 0 ? text.npos : text.rfind('[', stop - 1);
+        if (end == text.npos || text[end] != ']' || open == text.npos) return false;
+        const auto between = text.substr(open + 1, end - open - 1);
+        const auto at = [&](std::size_t i) { return where.begin + static_cast<std::uint32_t>(i); };
+        if (e.kind == "unreadable-bracket") {
+            say(e.kind, {where.file, at(open), at(end + 1)}, e.message);
+            return true;
+        }
+        say("unreadable-bracket", {where.file, at(open), at(end + 1)},
+            fmt::format("only the beginning of this bracket can be read: `{}`",
+                        between.substr(0, between.find_last_not_of(" \t", stop - open - 2) + 1)),
+            suggest_bracket(between, stop - open - 1, {where.file, at(open + 1), at(end)}));
+        return true;
     }
 
     /// The last line of a step or of prose: those below that are indented deeper continue it.
@@ -256,9 +281,20 @@ class reader {
         auto s = pad();
         if (attempt(where, [&](input& in) { read<rules::step_line>(in, s); })) {
             s.method.where = where;
+            hint_at_dash(s.method);
             keep(std::move(s.method), std::move(s.comments));
         }
         return last + 1;
+    }
+
+    /// A list with dashes, as it is pasted from elsewhere, would pass for a method.
+    void hint_at_dash(const step& method) {
+        const auto* only = method.parts.size() == 1 ? std::get_if<words>(&method.parts.front()) : nullptr;
+        if (!only || !reads_like_ingredient(only->text)) return;
+        result_.messages.push_back({"dash-before-amount", severity::hint, only->where,
+                                    "this is read as a step, since it begins with a dash, and looks like an ingredient", {},
+                                    {{"leave the dash out: `" + only->text + "`",
+                                      {edit{{method.where.file, method.where.begin, only->where.end}, only->text}}}}});
     }
 
     void read_ingredient(span where) {
@@ -296,7 +332,8 @@ class reader {
 
     void unknown_setting(std::string_view line, std::string_view word, span key_where, span where) {
         const auto value = line.substr(line.find(':') + 1);
-        say("unknown-setting", key_where, fmt::format("there is no setting `{}`", word),
+        say("unknown-setting", key_where,
+            count_characters(word) <= longest_name ? fmt::format("there is no setting `{}`", word) : "there is no such setting",
             suggest_setting(word, key_where, value, without_blanks(where, line), now().is));
         keep(unread{where});
     }
@@ -310,13 +347,21 @@ class reader {
         keep(unread{where});
     }
 
+    /// Where a value ends: before the comment and the blanks that may follow it.
+    static const char* end_of_value(const char* begin, const char* end, const scratch& s) {
+        if (!s.comments.empty() && s.comments.back().where.end == s.between(begin, end).end)
+            end = s.base + s.comments.back().where.begin;
+        while (end > begin && (end[-1] == ' ' || end[-1] == '\t')) --end;
+        return end;
+    }
+
     std::optional<setting> value_of(const setting_entry& entry, span key_where, span where, scratch& s) {
         setting result;
         const bool is_read = attempt(where, [&](input& in) {
             read<rules::setting_head>(in, s);
             const char* begin = in.current();
             read_value(entry.form, in, s);
-            result = {where, entry.name, key_where, s.between(begin, in.current()), std::move(*s.value_read)};
+            result = {where, entry.name, key_where, s.between(begin, end_of_value(begin, in.current(), s)), std::move(*s.value_read)};
         });
         if (!is_read) return std::nullopt;
         return result;
@@ -352,6 +397,8 @@ template <typename Rule> diagnostics read_alone(const source& text, scratch& s) 
     input in(text.text().data(), text.text().data() + text.text().size(), "");
     try {
         read<Rule>(in, s);
+        if (!in.empty())
+            throw line_error{"unexpected-words", "expected the end of the line here", in.current(), in.current()};
     } catch (const line_error& e) {
         const auto end = e.begin == e.end ? text.text().data() + text.text().size() : e.end;
         messages.push_back({e.kind, severity::error, s.between(e.begin, end), e.message, {}, {}});
@@ -396,7 +443,9 @@ const std::vector<kind_entry>& parse_kinds() {
     static const std::vector<kind_entry> kinds = {
         {"ambiguous-comma", error, "a comma between digits can be read two ways"},
         {"control-character", error, "a character that cannot be printed stands in the text"},
+        {"dash-before-amount", hint, "a step that reads like an ingredient line"},
         {"empty-step", error, "a dash with nothing to do after it"},
+        {"line-too-long", error, "a line of more than 10,000 bytes"},
         {"misplaced-line", error, "an ingredient or a step where only settings can stand"},
         {"misplaced-setting", error, "a setting where it cannot stand"},
         {"missing-name", error, "an amount without an ingredient"},
@@ -409,6 +458,7 @@ const std::vector<kind_entry>& parse_kinds() {
         {"numbered-step", error, "a step with a number of its own"},
         {"second-recipe", error, "a second recipe in one file"},
         {"text-before-recipe", error, "text before the line that names the recipe"},
+        {"two-ingredients", error, "two ingredients on one line"},
         {"unclosed-bracket", error, "a bracket that is not closed"},
         {"unexpected-words", error, "more on a line than it can hold"},
         {"unknown-setting", error, "a setting that does not exist"},

@@ -41,7 +41,6 @@ struct scratch {
     std::optional<std::variant<measure, words>> figure_per;
     std::optional<measure> figure_mass;
     std::string prose;
-    const char* prose_begin = nullptr;
 
     ingredient_line line;
     step method;
@@ -154,6 +153,7 @@ template <> struct action<rules::part_amount> { static void apply(const auto& in
 // Ingredient lines
 template <> struct action<rules::line_amounts> { static void apply0(scratch& s) { s.line.amounts = std::exchange(s.terms, {}); } };
 template <> struct action<rules::equal_amounts> { static void apply0(scratch& s) { s.line.equals = std::exchange(s.terms, {}); } };
+template <> struct action<rules::piece_word> { static void apply(const auto& in, scratch& s) { s.line.piece = words_between(s, in.begin(), in.end()); } };
 template <> struct action<rules::name> { static void apply(const auto& in, scratch& s) { s.line.names.push_back(words_between(s, in.begin(), in.end())); } };
 template <> struct action<rules::preparation> { static void apply(const auto& in, scratch& s) { s.line.preparations.push_back(words_between(s, in.begin(), in.end())); } };
 template <> struct action<rules::comment> { static void apply(const auto& in, scratch& s) { s.comments.push_back({s.of(in), in.string()}); } };
@@ -201,16 +201,16 @@ template <> struct action<rules::piece_weight> { static void apply0(scratch& s) 
 // Steps
 void add_words(scratch& s, span where, std::string_view text);
 template <> struct action<rules::plain_text> { static void apply(const auto& in, scratch& s) { add_words(s, s.of(in), in.string_view()); } };
-template <> struct action<rules::lone_slash> { static void apply(const auto& in, scratch& s) { add_words(s, s.of(in), in.string_view()); } };
+template <> struct action<rules::lone_slash> { static void apply(const auto& in, scratch& s) { add_words(s, s.of(in), in.string_view()); s.prose += '\\'; } };
 template <> struct action<rules::escaped> { static void apply(const auto& in, scratch& s) {
     add_words(s, s.of(in), in.string_view().substr(1));
     s.prose += in.string_view().substr(1);
 } };
 template <> struct action<rules::fold> { static void apply(const auto& in, scratch& s) { add_words(s, s.of(in), " "); s.prose += ' '; } };
 template <> struct action<rules::prose_text> { static void apply(const auto& in, scratch& s) {
-    if (!s.prose_begin) s.prose_begin = in.begin();
     s.prose += in.string_view();
 } };
+template <> struct action<rules::prose> { static void apply(const auto& in, scratch& s) { s.text = {s.prose, s.of(in)}; } };
 template <> struct action<rules::rest_of_all> { static void apply0(scratch& s) { s.in_bracket.holds = rest_of_block{}; } };
 template <> struct action<rules::bracket_name> { static void apply(const auto& in, scratch& s) { s.in_bracket.holds = reference{words_between(s, in.begin(), in.end()), {}}; } };
 template <> struct action<rules::part_rest> { static void apply(const auto& in, scratch& s) { s.part = reference::part{s.of(in), reference::part::sort::rest, 0, {}}; } };
@@ -227,7 +227,7 @@ template <> struct action<rules::bracket> { static void apply(const auto& in, sc
 // Settings
 template <> struct action<rules::value_text> { static void apply(const auto& in, scratch& s) { s.text = words_between(s, in.begin(), in.end()); } };
 template <> struct action<rules::words_value> { static void apply0(scratch& s) { s.value_read = s.text; } };
-template <> struct action<rules::prose_value> { static void apply(const auto& in, scratch& s) { s.value_read = words{s.prose, s.of(in)}; } };
+template <> struct action<rules::prose_value> { static void apply0(scratch& s) { s.value_read = s.text; } };
 template <> struct action<rules::entry> { static void apply(const auto& in, scratch& s) { s.list.push_back(words_between(s, in.begin(), in.end())); } };
 template <> struct action<rules::list_value> { static void apply0(scratch& s) { s.value_read = s.list; } };
 template <> struct action<rules::piece> { static void apply(const auto& in, scratch& s) { s.made.piece = words_between(s, in.begin(), in.end()); } };

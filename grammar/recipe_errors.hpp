@@ -21,6 +21,7 @@ template <> inline constexpr expectation expected<rules::not_numbered> {"numbere
 template <> inline constexpr expectation expected<rules::line_amounts> {"unreadable-amount", "expected an amount, as in `400 g`, `1 1/2 cups` or `3`"};
 template <> inline constexpr expectation expected<rules::equal_amounts>{"unreadable-amount", "expected the same amount by weight after `=`, as in `2 cups = 250 g`"};
 template <> inline constexpr expectation expected<rules::name>         {"missing-name", "expected the name of an ingredient after the amount"};
+template <> inline constexpr expectation expected<rules::one_ingredient>{"two-ingredients", "a line holds one ingredient, and this is the next: give it a line of its own"};
 template <> inline constexpr expectation expected<rules::preparation>  {"missing-preparation", "expected how it is prepared after the comma, as in `butter, diced`"};
 template <> inline constexpr expectation expected<rules::end_of_line>  {"unexpected-words", "expected the end of the line here"};
 template <> inline constexpr expectation expected<rules::heat>         {"unreadable-bracket", "expected the same temperature on another scale after `=`, as in `[180 C = 350 F]`"};
@@ -34,8 +35,7 @@ template <> inline constexpr expectation expected<rules::step_text>    {"empty-s
 template <> inline constexpr expectation expected<rules::no_stray>     {"unopened-bracket", "this bracket was never opened; write `\\]` for the sign itself"};
 template <> inline constexpr expectation expected<rules::value_text>   {"missing-value", "expected a value after the colon"};
 template <> inline constexpr expectation expected<rules::entry>        {"missing-value", "expected a value here"};
-template <> inline constexpr expectation expected<rules::plus<rules::sor<rules::fold, rules::prose_text>>>
-                                                                       {"missing-value", "expected some words after the colon"};
+template <> inline constexpr expectation expected<rules::prose>        {"missing-value", "expected some words after the colon"};
 template <> inline constexpr expectation expected<rules::filled_unit>  {"unreadable-amount", "expected a measure after the number, as in `22 g`"};
 template <> inline constexpr expectation expected<rules::unit_measure> {"unreadable-amount", "expected a weight or volume, as in `22 g`"};
 template <> inline constexpr expectation expected<rules::of_each>      {"unreadable-value", "expected what a piece weighs, as in `rounds of 22 g`"};

@@ -17,6 +17,8 @@ struct word_end     : not_at<sor<letter, digit>> {};
 template <char... C> struct word : seq<istring<C...>, word_end> {};
 struct gap          : plus<blank> {};
 struct line_end     : sor<eof, at<eol>> {};
+// A run of blanks is taken whole, so that no blank is looked at twice.
+struct next_bit     : sor<gap, any> {};
 
 // Comments: from # to the end of the line, also behind a blank
 struct comment_text : until<line_end, any> {};
@@ -115,16 +117,20 @@ struct line_amounts : measures {};
 struct equal_amounts: measures {};
 struct equal_sign   : seq<star<blank>, one<'='>, star<blank>> {};
 struct equals       : seq<equal_sign, must<equal_amounts>> {};
+struct piece_word   : seq<plus<letter>, star<gap, plus<letter>>> {};
+struct counted_piece: seq<gap, at<piece_word, equal_sign>, piece_word> {};
 struct of_word      : seq<word<'o','f'>, gap> {};
-struct name_end     : sor<line_end, comment_ahead, one<','>, seq<gap, word<'o','r'>, gap>> {};
-struct name         : plus<not_at<name_end>, any> {};
+struct more_ahead   : seq<gap, sor<one<'+'>, word<'p','l','u','s'>>, star<blank>, sor<digit, vulgar_fraction>> {};
+struct name_end     : sor<line_end, comment_ahead, one<','>, seq<gap, word<'o','r'>, gap>, more_ahead> {};
+struct name         : plus<not_at<name_end>, next_bit> {};
 struct alternative  : seq<gap, word<'o','r'>, gap, must<name>> {};
-struct preparation  : plus<not_at<sor<line_end, comment_ahead, one<','>>>, any> {};
+struct preparation  : plus<not_at<sor<line_end, comment_ahead, one<','>>>, next_bit> {};
 struct preparations : star<one<','>, star<blank>, must<preparation>, star<blank>> {};
+struct one_ingredient : not_at<more_ahead> {};
 struct numbered_step: seq<digits, one<'.', ')'>, gap> {};
 struct not_numbered : not_at<numbered_step> {};
-struct ingredient_line : seq<star<blank>, must<not_numbered>, must<line_amounts>, opt<equals>, star<blank>, opt<of_word>,
-                             must<name>, star<alternative>, preparations, must<end_of_line>> {};
+struct ingredient_line : seq<star<blank>, must<not_numbered>, must<line_amounts>, opt<counted_piece>, opt<equals>, star<blank>, opt<of_word>,
+                             must<name>, star<alternative>, must<one_ingredient>, preparations, must<end_of_line>> {};
 
 // Times, temperatures and lengths
 struct seconds      : sor<word<'s'>, word<'s','e','c'>, word<'s','e','c','s'>, word<'s','e','c','o','n','d'>, word<'s','e','c','o','n','d','s'>> {};
@@ -142,9 +148,9 @@ struct overnight    : word<'o','v','e','r','n','i','g','h','t'> {};
 
 struct degree_sign  : opt<star<blank>, utf8::one<0xB0>> {};
 struct fan_word     : seq<star<blank>, word<'f','a','n'>> {};
-struct fan_celsius  : seq<one<'C'>, word_end, fan_word> {};
-struct celsius      : seq<one<'C'>, word_end> {};
-struct fahrenheit   : seq<one<'F'>, word_end> {};
+struct fan_celsius  : seq<one<'C','c'>, word_end, fan_word> {};
+struct celsius      : seq<one<'C','c'>, word_end> {};
+struct fahrenheit   : seq<one<'F','f'>, word_end> {};
 struct degrees      : seq<degree_sign, star<blank>, sor<fan_celsius, celsius, fahrenheit>> {};
 struct gas_mark     : seq<word<'g','a','s'>, opt<gap, word<'m','a','r','k'>>, gap> {};
 struct gas_setting  : seq<gas_mark, amount> {};
@@ -163,18 +169,18 @@ struct length       : seq<amount, star<blank>, length_unit> {};
 // Steps: text, with what the card must compute in brackets
 struct fold         : seq<star<blank>, opt<comment>, eol, gap, opt<comment>> {};
 struct escaped      : seq<one<'\\'>, one<'[', ']', '\\', '#'>> {};
-struct plain_text   : plus<not_at<sor<eol, comment_ahead, one<'[', ']', '\\'>, seq<gap, sor<eol, eof>>>>, any> {};
+struct plain_text   : plus<not_at<sor<eol, comment_ahead, one<'[', ']', '\\'>, seq<gap, sor<eol, eof>>>>, next_bit> {};
 struct lone_slash   : one<'\\'> {};
 struct bracket_end  : seq<star<blank>, one<']'>> {};
 struct closing      : bracket_end {};
 struct total_word   : seq<gap, word<'t','o','t','a','l'>> {};
 struct piece_weight : seq<measure, opt<total_word>> {};
-struct shape        : plus<not_at<sor<eol, one<'[', ']'>, bracket_end>>, any> {};
+struct shape        : plus<not_at<sor<eol, one<'[', ']'>, bracket_end>>, next_bit> {};
 struct sized        : seq<length, opt<gap, shape>> {};
 struct measured     : sor<seq<at<heat_ahead>, temperature>, seq<at<time_ahead>, duration>,
                           seq<at<length_ahead>, sized>, seq<at<opt<about>, counted, star<blank>, filled_unit>, piece_weight>> {};
 struct rest_of_all  : seq<word<'r','e','s','t'>, at<bracket_end>> {};
-struct bracket_name : plus<not_at<sor<eol, one<'[', ']', ':'>, seq<gap, one<']', ':'>>>>, any> {};
+struct bracket_name : plus<not_at<sor<eol, one<'[', ']', ':'>, seq<gap, one<']', ':'>>>>, next_bit> {};
 struct part_rest    : word<'r','e','s','t'> {};
 struct part_half    : word<'h','a','l','f'> {};
 struct part_fraction: seq<at<sor<vulgar_fraction, seq<digits, fraction_bar, digits>>, bracket_end>, number> {};
@@ -194,17 +200,18 @@ struct step_line    : seq<star<blank>, one<'-'>, gap, must<step_text>, must<no_s
 // Settings: a word, a colon and a value
 struct key          : seq<alpha, star<sor<alnum, one<'-', '_'>>>> {};
 struct setting_head : seq<star<blank>, key, star<blank>, one<':'>, star<blank>> {};
-struct value_text   : plus<not_at<sor<line_end, comment_ahead>>, any> {};
-struct prose_text   : plus<not_at<sor<eol, comment_ahead, seq<gap, sor<eol, eof>>>>, any> {};
+struct value_text   : plus<not_at<sor<line_end, comment_ahead>>, next_bit> {};
+struct prose_text   : plus<not_at<sor<eol, comment_ahead, one<'\\'>, seq<gap, sor<eol, eof>>>>, next_bit> {};
+struct prose        : plus<sor<fold, escaped, prose_text, lone_slash>> {};
 struct words_value  : seq<must<value_text>, must<end_of_line>> {};
-struct prose_value  : seq<must<plus<sor<fold, prose_text>>>, must<end_of_line>> {};
-struct entry        : plus<not_at<sor<line_end, comment_ahead, one<','>>>, any> {};
+struct prose_value  : seq<must<prose>, must<end_of_line>> {};
+struct entry        : plus<not_at<sor<line_end, comment_ahead, one<','>>>, next_bit> {};
 struct comma        : seq<star<blank>, one<','>, star<blank>> {};
 template <typename R> struct list_of : seq<must<R>, star<comma, must<R>>, must<end_of_line>> {};
 struct list_value   : list_of<entry> {};
 
 struct piece_end    : sor<line_end, comment_ahead, one<','>, seq<gap, word<'o','f'>, gap, amount_ahead>> {};
-struct piece        : plus<not_at<piece_end>, any> {};
+struct piece        : plus<not_at<piece_end>, next_bit> {};
 struct of_each      : seq<gap, word<'o','f'>, gap, must<unit_measure>> {};
 struct yield_unit   : seq<not_at<sor<stick, drop, dash, pinch>>, unit> {};
 struct yield_whole  : seq<new_measure, amount, star<blank>, yield_unit> {};

@@ -45,6 +45,7 @@ struct measure {
 struct ingredient_line {
     span where;
     std::vector<measure> amounts;          ///< added up: `1 cup + 2 tbsp`, `1 lb 4 oz`; never empty
+    std::optional<words> piece = {};       ///< what is counted, before an equals sign: `6 leaves = 10 g`
     std::vector<measure> equals = {};      ///< what stands after `=`, added up
     std::vector<words> names;              ///< more than one for `hazelnuts or almonds`; never empty
     std::vector<words> preparations = {};  ///< what follows each comma

@@ -93,8 +93,9 @@ figures figures_of(const weigh_line& l, const recipe::recipe& r) {
             const auto& made = r.components[*l.of->component].made;
             result.unit = l.count->used > 1 ? ingredients::plural(made.piece) : made.piece;
             if (made.each) result.remark = said_grams(made.each->used) + " each";
-        } else if (l.grams) {
-            result.remark = said_grams(l.grams->used);
+        } else {
+            if (l.of->written->piece) result.unit = l.of->written->piece->text;
+            if (l.grams) result.remark = said_grams(l.grams->used);
         }
     } else if (how == given::poured) {
         const auto s = shown_ml(l);

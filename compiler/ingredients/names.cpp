@@ -40,8 +40,9 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 6> ves_words
     {"knives", "knife"}, {"calves", "calf"}, {"shelves", "shelf"},
 }};
 
+/// Words that take -es in the plural. Not every -ses does: cases come from a case.
 bool ends_in_hissing(std::string_view stem) {
-    return stem.ends_with("s") || stem.ends_with("x") || stem.ends_with("z") || stem.ends_with("ch") ||
+    return stem.ends_with("ss") || stem.ends_with("us") || stem.ends_with("x") || stem.ends_with("z") || stem.ends_with("ch") ||
            stem.ends_with("sh");
 }
 

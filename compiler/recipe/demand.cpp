@@ -1,6 +1,7 @@
 #include "compiler/recipe/demand.hpp"
 
 #include <algorithm>
+#include <tuple>
 
 namespace benchcard::recipe {
 
@@ -9,7 +10,7 @@ namespace {
 demand::user user_of(const recipe& r, std::size_t component_index, std::size_t line_index) {
     const auto& c = r.components[component_index];
     const auto& l = c.lines[line_index];
-    const auto& made = r.components[*l.component].made;
+    const auto& [made, baked] = std::tie(r.components[*l.component].made, r.components[*l.component].baked);
     demand::user u{component_index, line_index, {}, {}, {}};
     if (l.grams) u.grams = l.grams->used * c.times;
     if (l.share) {
@@ -19,7 +20,7 @@ demand::user user_of(const recipe& r, std::size_t component_index, std::size_t l
         u.pieces = l.count->used * c.times;
     } else if (l.count) {
         u.share = l.count->used * c.times; // `1 Custard`: the whole of it
-        if (made.grams) u.grams = made.grams->used * *u.share;
+        if (baked) u.grams = baked->used * *u.share;
     } else if (l.ml && made.ml) {
         u.share = l.ml->used * c.times / *made.ml;
     }
@@ -51,7 +52,7 @@ std::vector<demand> demands_of(const recipe& r) {
         d.pieces = total_of(d.users, [](const auto& u) { return u.pieces; });
         d.grams = total_of(d.users, [](const auto& u) { return u.grams; });
         if (made.pieces) d.made_pieces = made.pieces->used;
-        if (made.grams) d.made_grams = made.grams->used;
+        if (r.components[i].baked) d.made_grams = r.components[i].baked->used;
         if (d.pieces && d.made_pieces) d.left_pieces = *d.made_pieces - *d.pieces;
         if (d.grams && d.made_grams) d.left_grams = *d.made_grams - *d.grams;
         if (const auto share = total_of(d.users, [](const auto& u) { return u.share; }); share && !d.left_grams && d.made_grams)

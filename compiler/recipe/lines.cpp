@@ -94,7 +94,7 @@ class line_reader {
             }
             result.component = meaning.component;
             result.what = meaning.what;
-            result.description = meaning.description;
+            result.description = (written.piece ? written.piece->text + " " : "") + meaning.description;
             if (!meaning.component && !meaning.what && meaning.readings.empty())
                 say_unknown(written, written.names[i], result.some);
         }

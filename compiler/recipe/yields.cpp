@@ -57,19 +57,21 @@ class yield_worker {
     grammar::diagnostics& to_;
 
     void weigh_component_line(line& l) {
+        // What is baked before it is used weighs what is left of it.
         const auto& used = recipe_.components[*l.component];
         if (l.share) {
-            if (used.made.grams) l.grams = *used.made.grams * *l.share;
+            if (used.baked) l.grams = *used.baked * *l.share;
             return;
         }
         if (l.grams || l.some) return;
         if (l.ml) {
-            if (used.made.ml && used.made.grams) l.grams = *used.made.grams * exact(l.ml->used / *used.made.ml);
+            if (used.made.ml && used.baked) l.grams = *used.baked * exact(l.ml->used / *used.made.ml);
             return;
         }
         if (!l.count) return;
         if (!piece_fits(l, used)) return;
-        if (used.made.each) l.grams = times(*l.count, *used.made.each);
+        if (!used.made.each || !used.made.grams || !used.baked) return;
+        l.grams = times(*l.count, *used.made.each) * exact(used.baked->used / used.made.grams->used);
     }
 
     bool piece_fits(line& l, const component& used) {

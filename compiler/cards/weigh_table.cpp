@@ -1,0 +1,121 @@
+#include "compiler/cards/weigh_table.hpp"
+
+#include "compiler/cards/deal.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <utf8proc.h>
+
+namespace benchcard::cards {
+
+namespace {
+
+constexpr std::size_t page_width = 80;
+
+/// The columns of a terminal that a text takes.
+std::size_t width_of(std::string_view text) {
+    std::size_t width = 0;
+    while (!text.empty()) {
+        utf8proc_int32_t code = 0;
+        const auto length = utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
+                                             static_cast<utf8proc_ssize_t>(text.size()), &code);
+        if (length <= 0) break;
+        width += static_cast<std::size_t>(std::max(utf8proc_charwidth(code), 0));
+        text.remove_prefix(static_cast<std::size_t>(length));
+    }
+    return width;
+}
+
+std::string padded(const std::string& text, std::size_t width) {
+    const auto own = width_of(text);
+    return text + std::string(width > own ? width - own : 0, ' ');
+}
+
+/// Words on as many lines as they need, all but the first behind `indent` blanks.
+std::string wrapped(const std::string& text, std::size_t indent) {
+    const auto room = page_width > indent + 20 ? page_width - indent : 20;
+    std::string result, line;
+    for (std::size_t i = 0; i <= text.size();) {
+        const auto end = std::min(text.find(' ', i), text.size());
+        const auto word = text.substr(i, end - i);
+        if (!line.empty() && width_of(line) + 1 + width_of(word) > room) {
+            result += line + "\n" + std::string(indent, ' ');
+            line.clear();
+        }
+        line += (line.empty() ? "" : " ") + word;
+        i = end + 1;
+    }
+    return result + line;
+}
+
+struct columns {
+    std::size_t before_point = 0, after_point = 0, unit = 0, imperial = 0, spoons = 0, percent = 0;
+};
+
+/// A number's part before its decimal point and the rest, for lining up on the point.
+std::pair<std::string, std::string> split_at_point(const std::string& figure) {
+    const auto point = figure.find('.');
+    if (point == figure.npos || figure.find("–") != figure.npos) return {figure, ""};
+    return {figure.substr(0, point), figure.substr(point)};
+}
+
+columns measured(const styles::card& c) {
+    columns w;
+    const auto widen = [](std::size_t& width, const std::string& text) { width = std::max(width, width_of(text)); };
+    const auto widen_amount = [&](const std::string& amount, const std::string& unit) {
+        const auto [before, after] = split_at_point(amount);
+        widen(w.before_point, before), widen(w.after_point, after), widen(w.unit, unit);
+    };
+    for (const auto& row : c.weigh_out) {
+        widen_amount(row.amount, row.unit);
+        widen(w.imperial, row.imperial), widen(w.spoons, row.spoons), widen(w.percent, row.percent);
+    }
+    for (const auto& t : c.totals) widen_amount(t.amount, t.unit);
+    return w;
+}
+
+std::string shown_amount(const std::string& amount, const std::string& unit, const columns& w) {
+    const auto [before, after] = split_at_point(amount);
+    return std::string(2 + w.before_point - width_of(before), ' ') + before + padded(after, w.after_point) + " " + padded(unit, w.unit);
+}
+
+std::string shown_row(const styles::weigh_row& row, const columns& w) {
+    auto line = shown_amount(row.amount, row.unit, w);
+    for (const auto& [text, width] : {std::pair{row.imperial, w.imperial}, {row.spoons, w.spoons}})
+        if (width > 0) line += "  " + padded(text, width);
+    if (w.percent > 0) line += "  " + std::string(w.percent - width_of(row.percent), ' ') + row.percent;
+    line += "  ";
+    const auto indent = width_of(line);
+    const bool joined = row.preparation.empty() || row.preparation.starts_with('(');
+    const auto name = row.name + (row.preparation.empty() ? "" : (joined ? " " : ", ") + row.preparation);
+    return line + wrapped(name, indent) + "\n";
+}
+
+std::string headed(const styles::card& c) {
+    std::string result = c.title;
+    for (const auto& part : {c.station, c.yield})
+        if (!part.empty()) result += " · " + part;
+    return wrapped(result, 2) + "\n";
+}
+
+std::string shown_card(const styles::card& c) {
+    const auto w = measured(c);
+    auto result = headed(c);
+    for (const auto& row : c.weigh_out) result += shown_row(row, w);
+    for (const auto& t : c.totals) {
+        const auto line = shown_amount(t.amount, t.unit, w) + "  ";
+        result += line + wrapped(t.text, width_of(line)) + "\n";
+    }
+    return result;
+}
+
+} // namespace
+
+std::string weigh_table(const batch::batch& b) {
+    const auto cards = deal(b);
+    std::string result = fmt::format("{} {}\n", b.of->title, cards.empty() ? "" : cards.back().batch);
+    for (const auto& c : cards) result += "\n" + shown_card(c);
+    return result;
+}
+
+} // namespace benchcard::cards

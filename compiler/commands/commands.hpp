@@ -1,0 +1,50 @@
+#pragma once
+
+#include "compiler/batch/batch.hpp"
+#include "compiler/measures/systems.hpp"
+
+#include <string>
+#include <vector>
+
+/// One file a command. Each gives the program's exit code.
+namespace benchcard::commands {
+
+enum exit_code : int {
+    done = 0,
+    recipe_errors = 1, ///< the recipe has errors
+    not_run = 2,       ///< a wrong command line, an unreadable file, an output that cannot be written
+};
+
+struct check_options {
+    std::vector<std::string> files;
+    measures::system measures = measures::system::unstated;
+};
+int check(const check_options& options);
+
+struct weigh_options {
+    std::string file;
+    batch::order order;
+    measures::system measures = measures::system::unstated;
+};
+int weigh(const weigh_options& options);
+
+struct print_options {
+    std::vector<std::string> files;
+    std::string output;
+    batch::order order;
+    std::string style = "station";
+    std::string paper; ///< empty for the style's own
+    measures::system measures = measures::system::unstated;
+};
+int print(const print_options& options);
+
+struct convert_options {
+    std::string amount;
+    measures::system measures = measures::system::unstated;
+};
+int convert(const convert_options& options);
+
+/// Reads the command line, runs the command it names and gives the exit code.
+int run(int argc, const char* const* argv);
+
+} // namespace benchcard::commands

@@ -1,0 +1,61 @@
+#include "compiler/commands/compile.hpp"
+
+#include "compiler/checks/checks.hpp"
+#include "compiler/commands/files.hpp"
+#include "compiler/diagnostics/render.hpp"
+
+#include <algorithm>
+#include <cstdio>
+#include <cstdlib>
+#include <fmt/format.h>
+#include <unistd.h>
+
+namespace benchcard::commands {
+
+namespace {
+
+void add(grammar::diagnostics& to, grammar::diagnostics more) {
+    std::move(more.begin(), more.end(), std::back_inserter(to));
+}
+
+void put_in_order(grammar::diagnostics& messages) {
+    std::stable_sort(messages.begin(), messages.end(), [](const auto& a, const auto& b) {
+        return std::pair(a.where.file, a.where.begin) < std::pair(b.where.file, b.where.begin);
+    });
+}
+
+bool wants_colour(std::FILE* to) {
+    const char* no_colour = std::getenv("NO_COLOR");
+    return ::isatty(::fileno(to)) && !(no_colour && *no_colour);
+}
+
+} // namespace
+
+std::unique_ptr<compiled> compile_text(std::string name, std::string text, measures::system measures,
+                                       const recipe::file_reader& read) {
+    auto result = std::make_unique<compiled>();
+    result->files = recipe::gather(std::move(name), std::move(text), read);
+    auto resolved = recipe::resolve(result->files, ingredients::built_in_table(), measures);
+    result->meaning = std::move(resolved.meaning);
+    add(result->messages, std::move(result->files.messages));
+    add(result->messages, std::move(resolved.messages));
+    add(result->messages, checks::check(result->meaning));
+    put_in_order(result->messages);
+    return result;
+}
+
+std::unique_ptr<compiled> compile(const std::string& path, measures::system measures) {
+    auto file = read_file(path);
+    if (!file.is_read) {
+        fmt::print(stderr, "benchcard: {} cannot be read: {}\n", path == "-" ? "standard input" : path, file.failure);
+        return nullptr;
+    }
+    return compile_text(path == "-" ? "standard input" : path, std::move(file.text), measures, read_file);
+}
+
+void print_messages(const compiled& c, std::FILE* to) {
+    const auto use = wants_colour(to) ? diagnostics::colour::yes : diagnostics::colour::no;
+    fmt::print(to, "{}", diagnostics::render_all(c.messages, c.files.sources, use));
+}
+
+} // namespace benchcard::commands

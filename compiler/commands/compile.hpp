@@ -1,0 +1,31 @@
+#pragma once
+
+#include "compiler/measures/systems.hpp"
+#include "compiler/recipe/book.hpp"
+#include "compiler/recipe/resolve.hpp"
+
+#include <memory>
+#include <optional>
+#include <string>
+
+namespace benchcard::commands {
+
+/// A recipe file read, understood and checked, with all messages in the order of the text.
+struct compiled {
+    recipe::book files;
+    recipe::recipe meaning;
+    grammar::diagnostics messages;
+};
+
+/// Compiles the file at `path` (`-` is standard input) and all it uses. Gives nothing, and says
+/// so on standard error, when the file itself cannot be read.
+std::unique_ptr<compiled> compile(const std::string& path, measures::system measures);
+
+/// Compiles a text as if it were read from a file of that name.
+std::unique_ptr<compiled> compile_text(std::string name, std::string text, measures::system measures,
+                                       const recipe::file_reader& read);
+
+/// Prints the messages to standard error, or to `to`; in colour on a terminal unless NO_COLOR is set.
+void print_messages(const compiled& c, std::FILE* to);
+
+} // namespace benchcard::commands

@@ -1,0 +1,96 @@
+#include "compiler/cards/deal.hpp"
+#include "compiler/commands/commands.hpp"
+#include "compiler/commands/files.hpp"
+#include "compiler/commands/ordered.hpp"
+#include "styles/layout/lay_out.hpp"
+#include "styles/pdf/paint.hpp"
+#include "styles/style.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace benchcard::commands {
+
+namespace {
+
+template <typename Names> std::string listed(const Names& names) {
+    std::string result;
+    for (const auto& name : names) result += (result.empty() ? "" : ", ") + std::string(name);
+    return result;
+}
+
+struct look {
+    styles::style style;
+    styles::paper sheet;
+};
+
+std::optional<look> find_look(const print_options& options) {
+    const auto style = styles::built_in_style(options.style);
+    if (!style) {
+        fmt::print(stderr, "benchcard: there is no style `{}`; there are: {}\n", options.style, listed(styles::built_in_style_names()));
+        return std::nullopt;
+    }
+    if (options.paper.empty()) return look{*style, style->sheet};
+    const auto sheet = styles::paper_named(options.paper);
+    if (!sheet) {
+        std::vector<std::string_view> names;
+        for (const auto& p : styles::papers()) names.push_back(p.name);
+        fmt::print(stderr, "benchcard: there is no paper `{}`; there are: {}\n", options.paper, listed(names));
+        return std::nullopt;
+    }
+    return look{*style, *sheet};
+}
+
+/// Messages of the painter have no place in a recipe's text.
+void print_plainly(const grammar::diagnostics& messages) {
+    for (const auto& m : messages) {
+        fmt::print(stderr, "benchcard: {} [{}]\n", m.message, m.kind);
+        for (const auto& n : m.notes) fmt::print(stderr, "     = note: {}\n", n.text);
+        for (const auto& h : m.helps) fmt::print(stderr, "     = help: {}\n", h.text);
+    }
+}
+
+} // namespace
+
+int print(const print_options& options) {
+    const auto how = find_look(options);
+    if (!how) return not_run;
+    std::vector<styles::card> cards;
+    std::string title;
+    int worst = done;
+    for (const auto& file : options.files) {
+        const auto c = compile(file, options.measures);
+        if (!c) {
+            worst = not_run;
+            continue;
+        }
+        int code = done;
+        const auto batch = ordered(*c, options.order, code);
+        worst = std::max(worst, code);
+        if (!batch) continue;
+        title += (title.empty() ? "" : ", ") + c->meaning.title;
+        for (auto& card : cards::deal(*batch)) cards.push_back(std::move(card));
+    }
+    if (worst != done) {
+        fmt::print(stderr, "benchcard: nothing was printed\n");
+        return worst;
+    }
+
+    grammar::diagnostics messages;
+    const auto fonts = pdf::load_fonts(messages);
+    print_plainly(messages);
+    if (!fonts) return not_run;
+    std::vector<layout::page> pages;
+    for (const auto& card : cards)
+        for (auto& page : layout::lay_out(card, how->style, how->sheet, fonts->metrics)) pages.push_back(std::move(page));
+    const auto pdf = pdf::paint(pages, *fonts, {title, "en", "benchcard"});
+    print_plainly(pdf.messages);
+    if (!pdf) return recipe_errors;
+    if (const auto failure = write_file(options.output, pdf.bytes)) {
+        fmt::print(stderr, "benchcard: {}\n", *failure);
+        return not_run;
+    }
+    return done;
+}
+
+} // namespace benchcard::commands

@@ -1,0 +1,23 @@
+#include "compiler/cards/weigh_table.hpp"
+#include "compiler/commands/commands.hpp"
+#include "compiler/commands/files.hpp"
+#include "compiler/commands/ordered.hpp"
+
+#include <fmt/format.h>
+
+namespace benchcard::commands {
+
+int weigh(const weigh_options& options) {
+    const auto c = compile(options.file, options.measures);
+    if (!c) return not_run;
+    int code = done;
+    const auto batch = ordered(*c, options.order, code);
+    if (!batch) return code;
+    if (const auto failure = write_file("-", cards::weigh_table(*batch))) {
+        fmt::print(stderr, "benchcard: {}\n", *failure);
+        return not_run;
+    }
+    return done;
+}
+
+} // namespace benchcard::commands
