@@ -15,8 +15,8 @@ struct tail : seq<blanks, opt<comment>, eof> {};
 struct setting_name : seq<alpha, star<sor<alnum, one<' ', '-'>>>> {};
 struct setting_value : star<not_at<plus<blank>, comment>, not_at<tail>, any> {};
 /// One line, without its end.
-struct line : seq<blanks, sor<seq<setting_name, blanks, one<':'>, blanks, setting_value, tail>,
-                              tail>> {};
+struct line
+    : seq<blanks, sor<seq<setting_name, blanks, one<':'>, blanks, setting_value, tail>, tail>> {};
 
 struct number : seq<plus<digit>, opt<one<'.'>, plus<digit>>> {};
 struct least : number {};

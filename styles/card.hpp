@@ -48,11 +48,11 @@ struct oven_row {
 };
 
 struct card {
-    std::string title;   ///< the component
-    std::string recipe;  ///< the recipe it belongs to; empty when it is the title
-    std::string station; ///< may be empty
-    std::string batch;   ///< `× 2`; as large as the title
-    std::string yield;   ///< `1600 g · for 4 tarts`; may be empty
+    std::string title;            ///< the component
+    std::string recipe;           ///< the recipe it belongs to; empty when it is the title
+    std::string station;          ///< may be empty
+    std::string batch;            ///< `× 2`; as large as the title
+    std::string yield;            ///< `1600 g · for 4 tarts`; may be empty
     std::string imperial_heading; ///< over the column: `oz`
     std::string spoons_heading;   ///< over the column: `US cups`; says whose cups they are
     std::string percent_heading;  ///< over the column: `% of flour`; empty when no row has one
@@ -60,16 +60,16 @@ struct card {
     std::vector<total_row> totals;
     std::vector<paragraph> method; ///< one a step, numbered by the layout
     std::vector<oven_row> oven;
-    paragraph allergens;               ///< `Contains **almonds** · **egg**`; may be empty
-    std::vector<paragraph> cautions;   ///< each set in a bordered box with a symbol
+    paragraph allergens;             ///< `Contains **almonds** · **egg**`; may be empty
+    std::vector<paragraph> cautions; ///< each set in a bordered box with a symbol
     std::vector<paragraph> notes;
-    paragraph keeping;                 ///< `Keeps **3 days** chilled`; may be empty
-    std::string made_label;            ///< words before the blank for the date: `made`
-    std::string revision;              ///< `rev 3 · 2026-11-25`; may be empty
-    std::string footnote;              ///< `check the packet for allergens; local rules come first`
-    std::string number;                ///< `card 2 of 3`
-    std::string fingerprint;           ///< `7K4Q-92`
-    std::string language;              ///< of the words, as in BCP 47: `en`
+    paragraph keeping;       ///< `Keeps **3 days** chilled`; may be empty
+    std::string made_label;  ///< words before the blank for the date: `made`
+    std::string revision;    ///< `rev 3 · 2026-11-25`; may be empty
+    std::string footnote;    ///< `check the packet for allergens; local rules come first`
+    std::string number;      ///< `card 2 of 3`
+    std::string fingerprint; ///< `7K4Q-92`
+    std::string language;    ///< of the words, as in BCP 47: `en`
 
     bool operator==(const card&) const = default;
 };

@@ -110,9 +110,8 @@ constexpr named<column> columns_by_name[] = {
     {"imperial", column::imperial}, {"spoons", column::spoons}, {"percent", column::percent},
 };
 constexpr named<block> blocks_by_name[] = {
-    {"weigh-out", block::weigh_out}, {"totals", block::totals},
-    {"method", block::method},       {"oven", block::oven},
-    {"allergens", block::allergens}, {"cautions", block::cautions},
+    {"weigh-out", block::weigh_out}, {"totals", block::totals},       {"method", block::method},
+    {"oven", block::oven},           {"allergens", block::allergens}, {"cautions", block::cautions},
     {"notes", block::notes},         {"keeping", block::keeping},
 };
 
@@ -134,8 +133,8 @@ void read_list(reading& r, const value_at& value, const named<T> (&table)[Size],
     items parts;
     if (!matches<rules::list>(value.text, parts)) {
         report(r, "style-value", value.where,
-               fmt::format("found “{}” where {}s with commas between them should stand",
-                           value.text, what),
+               fmt::format("found “{}” where {}s with commas between them should stand", value.text,
+                           what),
                fmt::format("write some of: {}", fmt::join(names_of(table), ", ")));
         return;
     }
@@ -278,12 +277,11 @@ void read_line(reading& r, const grammar::source& text, std::size_t number,
         return;
     }
     if (!seen.insert(parts.name.text).second) {
-        report(r, "style-repeated", name_span,
-               fmt::format("“{}” was set before", parts.name.text));
+        report(r, "style-repeated", name_span, fmt::format("“{}” was set before", parts.name.text));
         return;
     }
-    setting->is(r, {parts.value.text,
-                    span_at(text, start + parts.value.at, parts.value.text.size())});
+    setting->is(r,
+                {parts.value.text, span_at(text, start + parts.value.at, parts.value.text.size())});
 }
 
 /// Every part stands once on a card: at its head or at its foot.

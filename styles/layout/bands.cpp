@@ -64,8 +64,8 @@ double draw(const group& g, std::size_t first, std::size_t last, double left, do
         on.shapes.push_back(line{left, at, left + width, at, g.rule_below});
     }
     if (g.box > 0)
-        on.shapes.push_back(rectangle{left + g.box / 2, top + g.box / 2, width - g.box,
-                                      y - top - g.box, g.box});
+        on.shapes.push_back(
+            rectangle{left + g.box / 2, top + g.box / 2, width - g.box, y - top - g.box, g.box});
     for (const auto x : g.dividers) on.shapes.push_back(line{left + x, top, left + x, y, 0.5});
     return y;
 }

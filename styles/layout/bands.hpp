@@ -21,9 +21,9 @@ struct band {
 struct group {
     double space_before = 0; ///< left out at the top of a page
     double pad_above = 0, pad_below = 0;
-    double rule_above = 0, rule_below = 0;      ///< widths of rules over and under it; 0 for none
-    double box = 0;                             ///< width of the line round it; 0 for none
-    std::vector<double> dividers = {};              ///< x of upright rules from top to bottom
+    double rule_above = 0, rule_below = 0; ///< widths of rules over and under it; 0 for none
+    double box = 0;                        ///< width of the line round it; 0 for none
+    std::vector<double> dividers = {};     ///< x of upright rules from top to bottom
     bool keep_with_next = false;
     std::vector<band> bands = {};
 

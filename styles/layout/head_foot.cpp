@@ -62,8 +62,8 @@ std::vector<group> headline_groups(const headline& h, const std::vector<type_lin
         made.push_back(std::move(below));
         return made;
     }
-    row.bands = row_of({{title, 0}, {reversed(batch), h.width - h.pad(), cell::side::right}},
-                       measures);
+    row.bands =
+        row_of({{title, 0}, {reversed(batch), h.width - h.pad(), cell::side::right}}, measures);
     put_tab(row.bands.front(), tab_of(h, batch.front(), h.width - h.tab_width()));
     return {std::move(row)};
 }
@@ -117,10 +117,10 @@ block compose_head(const composing& with) {
     const double of = natural_width(with.card.of, sizes);
     const auto measures = measures_for(s.text, s.leading);
     if (of + s.text * 1.5 + yield <= with.width) {
-        under.bands = row_of({{broken(with.card.of, sizes, with.width), 0},
-                              {broken(with.card.yield, sizes, with.width), with.width,
-                               cell::side::right}},
-                             measures);
+        under.bands =
+            row_of({{broken(with.card.of, sizes, with.width), 0},
+                    {broken(with.card.yield, sizes, with.width), with.width, cell::side::right}},
+                   measures);
     } else {
         auto lines = broken(with.card.of, sizes, with.width);
         for (auto& l : broken(with.card.yield, sizes, with.width)) lines.push_back(std::move(l));
@@ -150,9 +150,7 @@ struct foot_form {
     std::vector<type_line> beside, beneath, marks;
     bool marks_at_right = true;
 
-    std::size_t lines() const {
-        return std::max(beside.size(), marks.size()) + beneath.size();
-    }
+    std::size_t lines() const { return std::max(beside.size(), marks.size()) + beneath.size(); }
 };
 
 foot_form formed(const composing& with, const page_mark& mark, bool with_footnote) {
@@ -200,8 +198,7 @@ block compose_foot(const composing& with, const page_mark& mark) {
     const auto& s = with.size;
     const auto form = formed(with, mark, !with.long_foot);
     const auto measures = measures_for(s.small_print, s.leading - 0.04);
-    group made{.space_before = s.space * 0.8, .pad_above = s.small_print * 0.45,
-               .rule_above = 0.8};
+    group made{.space_before = s.space * 0.8, .pad_above = s.small_print * 0.45, .rule_above = 0.8};
     const cell marks{form.marks, form.marks_at_right ? with.width : 0,
                      form.marks_at_right ? cell::side::right : cell::side::left};
     made.bands = row_of({{form.beside, 0}, marks}, measures);

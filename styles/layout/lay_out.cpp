@@ -40,8 +40,7 @@ class setter {
         : card_(of), look_(look), metrics_(metrics), ready_(made_ready(of, look, metrics)) {
         using styles::points_per_mm;
         const double margin = std::max(look.margin, styles::least_margin);
-        area_ = {sheet.width * points_per_mm, sheet.height * points_per_mm,
-                 margin * points_per_mm};
+        area_ = {sheet.width * points_per_mm, sheet.height * points_per_mm, margin * points_per_mm};
     }
 
     std::vector<page> run() const {
@@ -58,12 +57,10 @@ class setter {
         best.air = good({.air = some_air}) ? some_air : 0;
         best.scale = largest([&](double s) { return good({.scale = s, .air = best.air}); });
         if (good({.scale = best.scale, .air = much_air}))
-            best.words = largest([&](double w) {
-                return good({.scale = best.scale, .words = w, .air = much_air});
-            });
-        best.air = largest([&](double a) {
-            return good({.scale = best.scale, .words = best.words, .air = a});
-        });
+            best.words = largest(
+                [&](double w) { return good({.scale = best.scale, .words = w, .air = much_air}); });
+        best.air = largest(
+            [&](double a) { return good({.scale = best.scale, .words = best.words, .air = a}); });
         return labelled(tried(best, runs_on).laid.pages);
     }
 
@@ -83,8 +80,7 @@ class setter {
     }
 
     attempt tried(fitting to, bool runs_on) const {
-        composing with{ready_, look_, sizes_at(look_, to), area_.width(),
-                             area_.height()};
+        composing with{ready_, look_, sizes_at(look_, to), area_.width(), area_.height()};
         parts of;
         of.head = compose_head(with);
         of.short_head = compose_short_head(with);

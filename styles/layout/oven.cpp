@@ -68,9 +68,9 @@ oven_grid arranged(const composing& with, const std::vector<std::size_t>& used, 
     const auto count = (used.size() + across - 1) / across;
     across = (used.size() + count - 1) / count;
     for (std::size_t from = 0; from < used.size(); from += across)
-        grid.lines.emplace_back(used.begin() + static_cast<std::ptrdiff_t>(from),
-                                used.begin() + static_cast<std::ptrdiff_t>(
-                                                   std::min(from + across, used.size())));
+        grid.lines.emplace_back(
+            used.begin() + static_cast<std::ptrdiff_t>(from),
+            used.begin() + static_cast<std::ptrdiff_t>(std::min(from + across, used.size())));
     grid.widths.assign(across, with.width / static_cast<double>(across));
     return grid;
 }

@@ -57,8 +57,7 @@ ready_row row(const styles::weigh_row& from, const preparer& ready) {
     made.amount = ready.strong(from.amount);
     made.unit = ready.plain(from.unit);
     std::vector<words> name{{.text = from.name, .in = weight::bold}};
-    if (!from.preparation.empty())
-        name.push_back({.text = ", " + from.preparation, .minor = true});
+    if (!from.preparation.empty()) name.push_back({.text = ", " + from.preparation, .minor = true});
     made.name = ready(name);
     made.imperial = ready.plain(from.imperial);
     made.spoons = ready.plain(from.spoons);
@@ -81,8 +80,10 @@ ready_row row(const styles::total_row& from, const preparer& ready) {
 std::vector<ready_oven_cell> oven_cells(const styles::oven_row& from, const style& look,
                                         const preparer& ready) {
     const std::pair<const std::string*, const std::string*> cells[] = {
-        {&look.words.oven, &from.celsius},   {&look.words.fan, &from.fan},
-        {&look.words.fahrenheit, &from.fahrenheit}, {&look.words.gas, &from.gas},
+        {&look.words.oven, &from.celsius},
+        {&look.words.fan, &from.fan},
+        {&look.words.fahrenheit, &from.fahrenheit},
+        {&look.words.gas, &from.gas},
         {&look.words.time, &from.time},
     };
     std::vector<ready_oven_cell> made;
@@ -148,8 +149,7 @@ page_mark mark_of(const card& from, const style& look, const font_metrics& metri
     made.number = ready(listed({{.text = with_letter(from.number, letter), .in = weight::bold},
                                 {.text = from.fingerprint}}));
     if (!next_letter.empty())
-        made.next = ready.strong(look.words.continues + " " +
-                                 page_label(from.number, next_letter));
+        made.next = ready.strong(look.words.continues + " " + page_label(from.number, next_letter));
     return made;
 }
 

@@ -13,8 +13,8 @@ namespace benchcard::layout {
 struct ready_row {
     ready_text amount, unit, name;
     ready_text imperial, spoons, percent;
-    ready_text beneath;          ///< the last three in one, for cards too narrow for columns
-    std::size_t whole_part = 0;  ///< characters of the amount before its decimal point
+    ready_text beneath;         ///< the last three in one, for cards too narrow for columns
+    std::size_t whole_part = 0; ///< characters of the amount before its decimal point
 };
 
 /// One column of an oven setting.

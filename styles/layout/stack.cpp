@@ -54,9 +54,7 @@ class stacker {
 
     bool at_top() const { return y_ <= top_ + slack; }
     double left_over() const { return limit_ - y_; }
-    double fresh() const {
-        return limit_ - area_.margin - height_of(parts_.short_head.groups);
-    }
+    double fresh() const { return limit_ - area_.margin - height_of(parts_.short_head.groups); }
 
     void draw_groups(const std::vector<group>& groups) {
         for (std::size_t i = 0; i < groups.size(); ++i) {
@@ -113,8 +111,7 @@ class stacker {
     }
 
     void repeat_heading(const block& b) {
-        for (std::size_t i = 0; i < b.heading; ++i)
-            put(b.groups[i], 0, b.groups[i].bands.size());
+        for (std::size_t i = 0; i < b.heading; ++i) put(b.groups[i], 0, b.groups[i].bands.size());
         after_heading_ = b.heading > 0;
     }
 

@@ -10,9 +10,9 @@ namespace benchcard::layout {
 /// The parts of one card, set in bands.
 struct parts {
     block head;
-    block short_head;             ///< of the pages after the first
-    std::vector<block> top;       ///< under the head, in turn
-    std::vector<block> bottom;    ///< at the foot of the last page
+    block short_head;          ///< of the pages after the first
+    std::vector<block> top;    ///< under the head, in turn
+    std::vector<block> bottom; ///< at the foot of the last page
 };
 
 /// Where type may stand on a sheet, in points.

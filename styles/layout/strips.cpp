@@ -72,9 +72,10 @@ block compose_notes(const composing& with) {
     block made;
     for (const auto& text : with.card.notes) {
         if (text.empty()) continue;
-        made.groups.push_back({.space_before = s.space * 0.8,
-                               .bands = row_of({{evenly_broken(text, one_size(s.text), with.width), 0}},
-                                               measures_for(s.text, s.leading))});
+        made.groups.push_back(
+            {.space_before = s.space * 0.8,
+             .bands = row_of({{evenly_broken(text, one_size(s.text), with.width), 0}},
+                             measures_for(s.text, s.leading))});
     }
     return made;
 }
@@ -117,14 +118,22 @@ block compose_keeping(const composing& with) {
 
 block compose(styles::block which, const composing& with) {
     switch (which) {
-    case styles::block::weigh_out: return compose_weigh_out(with);
-    case styles::block::totals: return compose_totals(with);
-    case styles::block::method: return compose_method(with);
-    case styles::block::oven: return compose_oven(with);
-    case styles::block::allergens: return compose_allergens(with);
-    case styles::block::cautions: return compose_cautions(with);
-    case styles::block::notes: return compose_notes(with);
-    case styles::block::keeping: return compose_keeping(with);
+    case styles::block::weigh_out:
+        return compose_weigh_out(with);
+    case styles::block::totals:
+        return compose_totals(with);
+    case styles::block::method:
+        return compose_method(with);
+    case styles::block::oven:
+        return compose_oven(with);
+    case styles::block::allergens:
+        return compose_allergens(with);
+    case styles::block::cautions:
+        return compose_cautions(with);
+    case styles::block::notes:
+        return compose_notes(with);
+    case styles::block::keeping:
+        return compose_keeping(with);
     }
     return {};
 }

@@ -11,8 +11,8 @@ namespace benchcard::layout {
 namespace {
 
 bool is_blank(char32_t c) {
-    return c == ' ' || c == '\t' || c == '\n' || c == '\r' || c == '\v' || c == '\f' ||
-           c == 0x85 || c == 0x2028 || c == 0x2029;
+    return c == ' ' || c == '\t' || c == '\n' || c == '\r' || c == '\v' || c == '\f' || c == 0x85 ||
+           c == 0x2028 || c == 0x2029;
 }
 
 /// Characters that tell where a line may end and leave no ink: they are not printed.
@@ -132,21 +132,27 @@ type_line line_of(const std::vector<slot>& slots, std::size_t from, std::size_t 
     return made;
 }
 
+/// The first place from `at` on that does not part an accent from its letter.
+std::size_t past_marks(const std::vector<slot>& slots, std::size_t at) {
+    while (at < slots.size() && stands_on_last(slots[at].code)) ++at;
+    return at;
+}
+
 /// The end of the line that begins at `from`: just past its last character, blanks counted.
 std::size_t end_of_line(const std::vector<slot>& slots, std::size_t from, type_sizes sizes,
                         double width) {
     constexpr double slack = 1e-6; // sums of doubles are not quite what their parts are
+    const auto least = past_marks(slots, from + 1);
     std::size_t good = from, poor = from, any = from;
     width_sum sum;
     for (auto i = from; i < slots.size(); ++i) {
         const auto& s = slots[i];
         sum.add(s);
         const bool fits = s.code == ' ' || sum.points(sizes) <= width + slack;
-        if (!fits) return good > from ? good : poor > from ? poor : std::max(any, from + 1);
+        if (!fits) return good > from ? good : poor > from ? poor : std::max(any, least);
         if (s.end == line_end::yes) good = i + 1;
         if (s.end == line_end::hardly) poor = i + 1;
-        const bool next_stands_on = i + 1 < slots.size() && stands_on_last(slots[i + 1].code);
-        if (!next_stands_on) any = i + 1;
+        if (past_marks(slots, i + 1) == i + 1) any = i + 1;
     }
     return slots.size();
 }
@@ -163,7 +169,8 @@ ready_text made_ready(const std::vector<words>& text, const font_metrics& metric
     for (std::size_t i = 0; i < marks.size(); ++i) {
         const auto end = end_after(codes, i, breaks[i]);
         if (is_unseen(marks[i].code)) {
-            if (!ready.slots.empty()) ready.slots.back().end = std::max(ready.slots.back().end, end);
+            if (!ready.slots.empty())
+                ready.slots.back().end = std::max(ready.slots.back().end, end);
             continue;
         }
         ready.slots.push_back({.code = marks[i].code,

@@ -19,8 +19,8 @@ std::u32string characters_of(std::string_view text) {
     out.reserve(text.size());
     while (!text.empty()) {
         utf8proc_int32_t code = 0;
-        const auto length = utf8proc_iterate(
-            bytes_of(text), static_cast<utf8proc_ssize_t>(text.size()), &code);
+        const auto length =
+            utf8proc_iterate(bytes_of(text), static_cast<utf8proc_ssize_t>(text.size()), &code);
         out += length > 0 ? static_cast<char32_t>(code) : U'\uFFFD';
         text.remove_prefix(length > 0 ? static_cast<std::size_t>(length) : 1);
     }

@@ -103,8 +103,8 @@ plan placed(const composing& with, bool beneath) {
     plan p{.tick = s.amount * 0.74, .beneath = beneath};
     p.amount_width = amounts.whole;
     p.unit_width = amounts.unit;
-    const double amount_total = amounts.whole + amounts.decimals +
-                                (amounts.unit > 0 ? unit_gap + amounts.unit : 0);
+    const double amount_total =
+        amounts.whole + amounts.decimals + (amounts.unit > 0 ? unit_gap + amounts.unit : 0);
 
     double fixed = 0;
     std::size_t count = 0;
@@ -168,8 +168,7 @@ void add_names(std::vector<cell>& cells, const ready_row& row, const plan& p, co
     const auto detail = one_size(s.detail);
     cell name{broken(row.name, named, p.name_width), p.name_x};
     const double beneath = natural_width(row.beneath, detail);
-    const bool beside =
-        natural_width(row.name, named) + s.name * 0.8 + beneath <= p.name_width;
+    const bool beside = natural_width(row.name, named) + s.name * 0.8 + beneath <= p.name_width;
     if (p.beneath && beside)
         cells.push_back({broken(row.beneath, detail, p.name_width), p.name_x + p.name_width,
                          cell::side::right});
@@ -186,8 +185,8 @@ void add_names(std::vector<cell>& cells, const ready_row& row, const plan& p, co
 shape tick_box(const plan& p, double amount_size) {
     constexpr double line_width = 1.1, half_capital = 0.357;
     const double side = p.tick - line_width;
-    return rectangle{*p.tick_x + line_width / 2, -amount_size * half_capital - side / 2, side,
-                     side, line_width};
+    return rectangle{*p.tick_x + line_width / 2, -amount_size * half_capital - side / 2, side, side,
+                     line_width};
 }
 
 std::vector<band> row_bands(const ready_row& row, const plan& p, const sizes& s) {
@@ -224,9 +223,9 @@ group heading_group(const composing& with, const plan& p) {
         cells.push_back({broken(with.card.beneath_heading, one_size(s.small_print), p.name_width),
                          p.name_x + p.name_width, cell::side::right});
     for (const auto& side : p.sides)
-        cells.push_back({broken(side_heading(with.card, side.which), one_size(s.small_print),
-                                side.width),
-                         side.right, cell::side::right});
+        cells.push_back(
+            {broken(side_heading(with.card, side.which), one_size(s.small_print), side.width),
+             side.right, cell::side::right});
     made.bands = row_of(cells, measures_for(s.small_print, s.leading - 0.08));
     return made;
 }

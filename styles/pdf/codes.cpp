@@ -87,11 +87,10 @@ bool replace_to_unicode(HPDF_Font font, const std::string& map) {
 }
 
 bool name_identity_ordering(HPDF_Doc document, HPDF_Font font) {
-    auto* descendants = static_cast<HPDF_Array>(
-        HPDF_Dict_GetItem(font, "DescendantFonts", HPDF_OCLASS_ARRAY));
+    auto* descendants =
+        static_cast<HPDF_Array>(HPDF_Dict_GetItem(font, "DescendantFonts", HPDF_OCLASS_ARRAY));
     if (!descendants) return false;
-    auto* descendant =
-        static_cast<HPDF_Dict>(HPDF_Array_GetItem(descendants, 0, HPDF_OCLASS_DICT));
+    auto* descendant = static_cast<HPDF_Dict>(HPDF_Array_GetItem(descendants, 0, HPDF_OCLASS_DICT));
     if (!descendant) return false;
     auto* system =
         static_cast<HPDF_Dict>(HPDF_Dict_GetItem(descendant, "CIDSystemInfo", HPDF_OCLASS_DICT));

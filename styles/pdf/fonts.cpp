@@ -25,10 +25,10 @@ using subset_input = owned<hb_subset_input_t, hb_subset_input_destroy>;
 /// What a line of type can hold, character after character: scripts that run from right to left
 /// or join their letters are left out, for they would come out wrong without a word.
 constexpr std::pair<hb_codepoint_t, hb_codepoint_t> settable[] = {
-    {0x0020, 0x007E}, {0x00A0, 0x00AC}, {0x00AE, 0x058F}, {0x10A0, 0x10FF}, {0x1C90, 0x1CBF},
-    {0x1D00, 0x1FFF}, {0x2000, 0x200A}, {0x2010, 0x2027}, {0x202F, 0x205F}, {0x2070, 0x2BFF},
-    {0x2C60, 0x2C7F}, {0x2DE0, 0x2E7F}, {0xA640, 0xA69F}, {0xA720, 0xA7FF}, {0xFB00, 0xFB06},
-    {0xFFFD, 0xFFFD},
+    {0x0020, 0x007E}, {0x00A0, 0x00AC}, {0x00AE, 0x058F}, {0x10A0, 0x10FF},
+    {0x1C90, 0x1CBF}, {0x1D00, 0x1FFF}, {0x2000, 0x200A}, {0x2010, 0x2027},
+    {0x202F, 0x205F}, {0x2070, 0x2BFF}, {0x2C60, 0x2C7F}, {0x2DE0, 0x2E7F},
+    {0xA640, 0xA69F}, {0xA720, 0xA7FF}, {0xFB00, 0xFB06}, {0xFFFD, 0xFFFD},
 };
 
 code_set settable_characters(hb_face_t* of) {
@@ -116,8 +116,7 @@ std::string font_file(const char* family, int weight) {
     FcPatternAddInteger(wanted.get(), FC_SLANT, FC_SLANT_ROMAN);
     FcPatternAddInteger(wanted.get(), FC_WEIGHT, weight);
     FcPatternAddBool(wanted.get(), FC_VARIABLE, FcFalse);
-    const object_set asked(
-        FcObjectSetBuild(FC_FILE, FC_WIDTH, static_cast<const char*>(nullptr)));
+    const object_set asked(FcObjectSetBuild(FC_FILE, static_cast<const char*>(nullptr)));
     const listed_fonts found(FcFontList(nullptr, wanted.get(), asked.get()));
     std::string first;
     for (int i = 0; found && i < found->nfont; ++i) {
@@ -157,6 +156,13 @@ grammar::diagnostic missing_text_font(const char* weight) {
 }
 
 } // namespace
+
+std::string cut_to(const font_program& program, const std::set<char16_t>& characters) {
+    const auto whole = face_of(program.bytes);
+    const code_set codes(hb_set_create());
+    for (const auto code : characters) hb_set_add(codes.get(), code);
+    return subset_of(whole.get(), codes.get());
+}
 
 std::optional<std::pair<font_program, layout::face_metrics>> cut_down(const std::string& file) {
     const auto whole = face_of(file);

@@ -4,6 +4,7 @@
 #include "styles/layout/font_metrics.hpp"
 
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -24,6 +25,9 @@ struct font_set {
 /// reads the disk and takes tens of milliseconds: once a process, and not in a stage. Gives
 /// nothing and a `missing-font` message when a weight of the text font is not installed.
 std::optional<font_set> load_fonts(grammar::diagnostics& messages);
+
+/// The font with no more than those characters: what one document carries. Empty on failure.
+std::string cut_to(const font_program& program, const std::set<char16_t>& characters);
 
 /// Cuts a font file down and measures it; nothing when it is no TrueType font.
 std::optional<std::pair<font_program, layout::face_metrics>> cut_down(const std::string& file);

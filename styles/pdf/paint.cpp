@@ -94,7 +94,8 @@ std::vector<face_in_use> embed_all(HPDF_Doc document, const characters_by_face& 
         if (used[i].empty()) continue;
         const std::array<char, 7> tag{'C', 'A', 'R', 'D', 'S', static_cast<char>('A' + i % 26), 0};
         faces[i].codes.emplace(used[i]);
-        faces[i].font = embed(document, fonts.programs[i].bytes, *faces[i].codes, tag.data());
+        faces[i].font =
+            embed(document, cut_to(fonts.programs[i], used[i]), *faces[i].codes, tag.data());
     }
     return faces;
 }
@@ -107,39 +108,36 @@ struct shape_painter {
     double height;
 
     void operator()(const layout::line& l) const {
-        HPDF_Page_SetLineWidth(on, number(l.width));
+        set_width(l.width);
         HPDF_Page_MoveTo(on, number(l.x1), number(height - l.y1));
         HPDF_Page_LineTo(on, number(l.x2), number(height - l.y2));
         HPDF_Page_Stroke(on);
     }
     void operator()(const layout::rectangle& r) const {
+        set_width(r.line_width);
         HPDF_Page_Rectangle(on, number(r.x), number(height - r.y - r.height), number(r.width),
                             number(r.height));
         finish(r.line_width);
     }
     void operator()(const layout::polygon& p) const {
         if (p.points.size() < 2) return;
+        set_width(p.line_width);
         HPDF_Page_MoveTo(on, number(p.points[0].x), number(height - p.points[0].y));
         for (std::size_t i = 1; i < p.points.size(); ++i)
             HPDF_Page_LineTo(on, number(p.points[i].x), number(height - p.points[i].y));
         HPDF_Page_ClosePath(on);
         finish(p.line_width);
     }
+
+  private:
+    /// Before a path is begun: within one the library refuses to change the width.
+    void set_width(double line_width) const {
+        if (line_width > 0) HPDF_Page_SetLineWidth(on, number(line_width));
+    }
     void finish(double line_width) const {
-        if (line_width > 0) {
-            // Set between the path and its painting a width would be refused: paint at once.
-            HPDF_Page_Stroke(on);
-        } else {
-            HPDF_Page_Fill(on);
-        }
+        line_width > 0 ? HPDF_Page_Stroke(on) : HPDF_Page_Fill(on);
     }
 };
-
-double width_of(const layout::shape& s) {
-    if (const auto* r = std::get_if<layout::rectangle>(&s)) return r->line_width;
-    if (const auto* p = std::get_if<layout::polygon>(&s)) return p->line_width;
-    return 0;
-}
 
 void draw_run(HPDF_Page on, double height, const text_run& run, const face_in_use& face,
               const layout::face_metrics& metrics) {
@@ -171,10 +169,7 @@ HPDF_Page draw_page(HPDF_Doc document, const page& p, const std::vector<face_in_
     HPDF_Page_SetHeight(drawn, number(p.height));
     add_box(document, drawn, "CropBox", p);
     add_box(document, drawn, "TrimBox", p);
-    for (const auto& s : p.shapes) {
-        if (const auto width = width_of(s); width > 0) HPDF_Page_SetLineWidth(drawn, number(width));
-        std::visit(shape_painter{drawn, p.height}, s);
-    }
+    for (const auto& s : p.shapes) std::visit(shape_painter{drawn, p.height}, s);
     if (p.text.empty()) return drawn;
     HPDF_Page_BeginText(drawn);
     for (const auto& run : p.text)
@@ -188,15 +183,14 @@ HPDF_Page draw_page(HPDF_Doc document, const page& p, const std::vector<face_in_
 std::string shortened(const std::string& text) {
     constexpr std::size_t most = 250;
     std::string out;
-    for (const auto code : layout::characters_of(text).substr(0, most))
-        layout::append(out, code);
+    for (const auto code : layout::characters_of(text).substr(0, most)) layout::append(out, code);
     return out;
 }
 
 /// A label of our own, such as `2a`: all prefix, and no number behind it.
 void add_label(HPDF_Doc document, std::size_t at, const std::string& label) {
-    auto* made = HPDF_PageLabel_New(document, HPDF_PAGE_NUM_STYLE_DECIMAL, 1,
-                                    shortened(label).c_str());
+    auto* made =
+        HPDF_PageLabel_New(document, HPDF_PAGE_NUM_STYLE_DECIMAL, 1, shortened(label).c_str());
     if (!made) return;
     HPDF_Dict_RemoveElement(made, "S");
     HPDF_Dict_RemoveElement(made, "St");
@@ -219,8 +213,8 @@ void describe(HPDF_Doc document, const document_info& info) {
     auto* root = document->catalog;
     HPDF_Dict_Add(root, "Lang",
                   HPDF_String_New(document->mmgr, shortened(info.language).c_str(), nullptr));
-    auto* preferences = static_cast<HPDF_Dict>(
-        HPDF_Dict_GetItem(root, "ViewerPreferences", HPDF_OCLASS_DICT));
+    auto* preferences =
+        static_cast<HPDF_Dict>(HPDF_Dict_GetItem(root, "ViewerPreferences", HPDF_OCLASS_DICT));
     if (preferences) HPDF_Dict_AddBoolean(preferences, "DisplayDocTitle", HPDF_TRUE);
 }
 

@@ -1,0 +1,329 @@
+#include "fonts_for_tests.hpp"
+#include "sample_cards.hpp"
+#include "styles/layout/lay_out.hpp"
+#include "styles/pdf/paint.hpp"
+#include "words_of.hpp"
+
+#include <algorithm>
+#include <array>
+#include <catch2/catch.hpp>
+#include <cmath>
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <limits>
+#include <memory>
+#include <sstream>
+
+using namespace benchcard;
+using layout::page;
+using layout::text_run;
+
+namespace {
+
+struct output {
+    std::string text;
+    int status = -1;
+};
+
+/// Runs a tool and gives what it writes to its standard output; one that is not installed fails the
+/// test that needs it.
+output run(const std::string& command) {
+    output out;
+    FILE* pipe = popen(command.c_str(), "r");
+    REQUIRE(pipe);
+    std::array<char, 4096> buffer;
+    while (const auto count = fread(buffer.data(), 1, buffer.size(), pipe))
+        out.text.append(buffer.data(), count);
+    out.status = pclose(pipe);
+    INFO(command);
+    REQUIRE(WIFEXITED(out.status));
+    REQUIRE(WEXITSTATUS(out.status) != 127);
+    return out;
+}
+
+std::vector<page> pages_of(const styles::card& card, const char* paper) {
+    return layout::lay_out(card, *styles::built_in_style("station"), *styles::paper_named(paper),
+                           real_fonts().metrics);
+}
+
+pdf::painted painted(const std::vector<page>& pages) {
+    return pdf::paint(pages, real_fonts(), {.title = "Crème caramel ½", .language = "en"});
+}
+
+std::string file_with(const std::string& bytes, const std::string& name) {
+    const auto folder = std::filesystem::path(BENCHCARD_BINARY_DIR) / "pdf-tests";
+    std::filesystem::create_directories(folder);
+    const auto path = (folder / name).string();
+    std::ofstream(path, std::ios::binary) << bytes;
+    return path;
+}
+
+std::string pdf_file(const std::vector<page>& pages, const std::string& name) {
+    const auto result = painted(pages);
+    for (const auto& m : result.messages) UNSCOPED_INFO(m.message);
+    REQUIRE(result);
+    return file_with(result.bytes, name);
+}
+
+page page_with(text_run run) {
+    page p{.width = 400, .height = 400};
+    p.text.push_back(std::move(run));
+    return p;
+}
+
+word_list sorted(word_list words) {
+    std::ranges::sort(words);
+    return words;
+}
+
+/// Poppler takes a figure, a blank and one sign that stand alone for a word in spaced letters,
+/// and reads `2 %` as `2%`.
+word_list without_percent_signs(word_list words) {
+    for (auto& w : words)
+        if (w.ends_with('%')) w.pop_back();
+    std::erase(words, "");
+    return words;
+}
+
+/// The words that a tool reads out of a PDF, sorted.
+word_list read_words(const std::string& command) {
+    const auto out = run(command);
+    CHECK(out.status == 0);
+    word_list words;
+    add_words(words, out.text);
+    return sorted(without_percent_signs(words));
+}
+
+word_list set_words(const std::vector<page>& pages) {
+    word_list all;
+    for (const auto& p : pages)
+        for (auto& w : page_words(p, real_fonts().metrics)) all.push_back(std::move(w));
+    return sorted(without_percent_signs(all));
+}
+
+/// The words that stand in one sorted list and not in the other.
+word_list unlike(const word_list& a, const word_list& b) {
+    word_list out;
+    std::ranges::set_symmetric_difference(a, b, std::back_inserter(out));
+    return out;
+}
+
+/// A page as a reader draws it, grey values from 0 (black) to 255.
+struct picture {
+    int width = 0, height = 0;
+    std::string grey;
+
+    int at(int x, int y) const {
+        return static_cast<unsigned char>(grey[static_cast<std::size_t>(y * width + x)]);
+    }
+};
+
+picture rendered(const std::string& pdf, int dots_per_inch) {
+    const auto stem = pdf + ".picture";
+    const auto made = run("pdftoppm -r " + std::to_string(dots_per_inch) + " -gray -singlefile '" +
+                          pdf + "' '" + stem + "'");
+    REQUIRE(made.status == 0);
+    std::ifstream in(stem + ".pgm", std::ios::binary);
+    picture p;
+    std::string kind;
+    int most = 0;
+    in >> kind >> p.width >> p.height >> most;
+    REQUIRE(kind == "P5");
+    in.get();
+    p.grey.resize(static_cast<std::size_t>(p.width * p.height));
+    in.read(p.grey.data(), static_cast<std::streamsize>(p.grey.size()));
+    REQUIRE(in);
+    return p;
+}
+
+/// The darkest and the lightest grey within a box of a page.
+std::pair<int, int> greys_in(const picture& p, const layout::box& b, double scale) {
+    std::pair<int, int> greys{255, 0};
+    const auto clamp = [](double v, int most) {
+        return std::clamp(static_cast<int>(std::floor(v)), 0, most - 1);
+    };
+    for (int y = clamp(b.top * scale, p.height); y <= clamp(b.bottom * scale, p.height); ++y)
+        for (int x = clamp(b.left * scale, p.width); x <= clamp(b.right * scale, p.width); ++x) {
+            greys.first = std::min(greys.first, p.at(x, y));
+            greys.second = std::max(greys.second, p.at(x, y));
+        }
+    return greys;
+}
+
+} // namespace
+
+TEST_CASE("the same card gives the same bytes", "[pdf]") {
+    const auto first = painted(pages_of(samples::long_card(), "a5"));
+    const auto second = painted(pages_of(samples::long_card(), "a5"));
+    REQUIRE(first);
+    CHECK(first.bytes == second.bytes);
+    CHECK(first.bytes.find("CreationDate") == std::string::npos);
+    CHECK(first.bytes.find("/ID") == std::string::npos);
+}
+
+TEST_CASE("a checker finds nothing wrong with the file", "[pdf]") {
+    for (const auto* paper : {"a4", "a5", "3x5"}) {
+        const auto file =
+            pdf_file(pages_of(samples::long_card(), paper), std::string("long-") + paper + ".pdf");
+        const auto checked = run("qpdf --check '" + file + "' 2>&1");
+        INFO(checked.text);
+        CHECK(checked.status == 0);
+        CHECK(checked.text.find("WARNING") == std::string::npos);
+    }
+}
+
+TEST_CASE("the words can be found and copied by two readers", "[pdf]") {
+    auto card = samples::long_card();
+    card.notes.push_back({samples::plain("Κρέμα, крем, œuf, ⅔ and ☐ or ✓ ≥ 5 °C → chill")});
+    for (const auto* paper : {"a4", "a6"}) {
+        const auto pages = pages_of(card, paper);
+        const auto file = pdf_file(pages, std::string("words-") + paper + ".pdf");
+        const auto expected = set_words(pages);
+        const auto by_poppler = read_words("pdftotext '" + file + "' - 2>/dev/null");
+        const auto by_mupdf = read_words("mutool draw -q -F txt '" + file + "' 2>/dev/null");
+        CHECK(unlike(by_poppler, expected) == word_list{});
+        CHECK(unlike(by_mupdf, expected) == word_list{});
+        const auto warned = run("pdftotext '" + file + "' - 2>&1 >/dev/null");
+        CHECK(warned.text.empty());
+    }
+}
+
+TEST_CASE("there is ink where there is text, and none outside the safe area", "[pdf]") {
+    constexpr int dots = 50;
+    constexpr double scale = dots / 72.0;
+    auto card = samples::short_card();
+    card.notes.push_back({samples::plain("☐ ✓ ₂ Ж Ω")});
+    const auto pages = pages_of(card, "a5");
+    REQUIRE(pages.size() == 1);
+    const auto picture = rendered(pdf_file(pages, "ink.pdf"), dots);
+    for (const auto& run : pages[0].text) {
+        INFO(run.text);
+        if (run.text == " ") continue; // between words of two weights
+        const auto [dark, light] =
+            greys_in(picture, layout::ink_of(run, real_fonts().metrics), scale);
+        CHECK(dark < 160);
+        CHECK(light > 160); // letters, and not a black bar
+    }
+    const double safe = styles::least_margin * styles::points_per_mm * scale;
+    for (int y = 0; y < picture.height; ++y)
+        for (int x = 0; x < picture.width; ++x) {
+            const bool inside = x > safe - 1 && x < picture.width - safe && y > safe - 1 &&
+                                y < picture.height - safe;
+            if (!inside && picture.at(x, y) != 255) FAIL("ink at " << x << ", " << y);
+        }
+}
+
+TEST_CASE("the file says what it is", "[pdf]") {
+    auto pages = pages_of(samples::long_card(), "a5");
+    for (auto& p : pages_of(samples::short_card(), "a5")) pages.push_back(p);
+    const auto file = pdf_file(pages, "info.pdf");
+    const auto info = run("pdfinfo -box '" + file + "'").text;
+    CHECK(info.find("Title:           Crème caramel ½\n") != std::string::npos);
+    CHECK(info.find("Producer:        benchcard\n") != std::string::npos);
+    CHECK(info.find("Date") == std::string::npos);
+    // A5 is 419.53 by 595.28 points.
+    CHECK(info.find("CropBox:             0.00     0.00   419.53   595.28") != std::string::npos);
+    CHECK(info.find("TrimBox:             0.00     0.00   419.53   595.28") != std::string::npos);
+    const auto outline = run("mutool show '" + file + "' outline").text;
+    CHECK(outline.find("Seeded rye and wheat tin loaf") != std::string::npos);
+    CHECK(outline.find("Almond cream") != std::string::npos);
+    CHECK(std::ranges::count(outline, '\n') == 2);
+    const auto root = run("mutool show '" + file + "' trailer/Root").text;
+    CHECK(root.find("/Lang (en)") != std::string::npos);
+    const auto labels = run("mutool show '" + file + "' trailer/Root/PageLabels/Nums").text;
+    for (const auto* label : {"/P (1a)", "/P (1b)", "/P (2)"}) {
+        INFO(labels);
+        CHECK(labels.find(label) != std::string::npos);
+    }
+    CHECK(labels.find("/S") == std::string::npos);
+}
+
+TEST_CASE("a character that no font has is named, and nothing is printed", "[pdf]") {
+    auto card = samples::short_card();
+    card.notes.push_back({samples::plain("a cake 🍰 and another 🍰")});
+    const auto emoji = painted(pages_of(card, "a5"));
+    CHECK_FALSE(emoji);
+    REQUIRE(emoji.messages.size() == 1);
+    CHECK(emoji.messages[0].kind == "missing-character");
+    CHECK(emoji.messages[0].message.find("🍰 (U+1F370)") != std::string::npos);
+
+    // Written from right to left: in a line of type set from the left it would be wrong.
+    card = samples::short_card();
+    card.title = "חלה";
+    const auto hebrew = painted(pages_of(card, "a5"));
+    CHECK_FALSE(hebrew);
+    CHECK(hebrew.messages.size() == 3);
+}
+
+TEST_CASE("a word of 70,000 letters is printed whole", "[pdf]") {
+    const std::string endless(70'000, 'x');
+    const auto one_run =
+        pdf_file({page_with({.x = 10, .y = 100, .size = 0.005, .text = endless})}, "endless.pdf");
+    CHECK(run("qpdf --check '" + one_run + "'").status == 0);
+    const auto text = run("mutool draw -q -F txt '" + one_run + "' 2>/dev/null").text;
+    CHECK(std::ranges::count(text, 'x') == 70'000);
+
+    auto card = samples::short_card();
+    card.notes = {{samples::plain(endless)}};
+    const auto pages = pages_of(card, "a4");
+    std::ptrdiff_t letters = 0;
+    for (const auto& p : pages)
+        for (const auto& r : p.text)
+            if (r.text.starts_with("xxx")) letters += std::ranges::count(r.text, 'x');
+    CHECK(letters == 70'000);
+    CHECK(painted(pages));
+}
+
+TEST_CASE("a place that is no number is refused", "[pdf]") {
+    const double nan = std::numeric_limits<double>::quiet_NaN();
+    const double infinite = std::numeric_limits<double>::infinity();
+    for (const double wrong : {nan, infinite, -infinite, 1e9}) {
+        const auto text = painted({page_with({.x = wrong, .y = 100, .size = 10, .text = "a"})});
+        CHECK_FALSE(text);
+        REQUIRE(text.messages.size() == 1);
+        CHECK(text.messages[0].kind == "pdf-failed");
+        page with_line{.width = 400, .height = 400};
+        with_line.shapes.push_back(layout::line{0, 0, 10, wrong, 1});
+        CHECK_FALSE(painted({with_line}));
+        page with_polygon{.width = 400, .height = 400};
+        with_polygon.shapes.push_back(layout::polygon{{{0, 0}, {wrong, 1}, {1, 2}}, 0});
+        CHECK_FALSE(painted({with_polygon}));
+        CHECK_FALSE(painted({page{.width = wrong, .height = 400}}));
+    }
+    CHECK_FALSE(painted({page_with({.x = 10, .y = 100, .size = nan, .text = "a"})}));
+    CHECK_FALSE(painted({page_with({.x = 10, .y = 100, .size = 601, .text = "a"})}));
+}
+
+TEST_CASE("no pages make no file", "[pdf]") {
+    const auto none = painted({});
+    CHECK_FALSE(none);
+    REQUIRE(none.messages.size() == 1);
+    CHECK(none.messages[0].kind == "nothing-to-print");
+}
+
+TEST_CASE("what is no TrueType font is refused before the PDF library sees it", "[pdf][fonts]") {
+    CHECK_FALSE(pdf::cut_down(""));
+    CHECK_FALSE(pdf::cut_down("this is not a font"));
+    CHECK_FALSE(pdf::cut_down(std::string("\0\1\0\0", 4) + std::string(3000, '\0')));
+    CHECK(real_fonts().metrics.look_up(U'⅔', layout::weight::bold).known);
+    CHECK(real_fonts().metrics.look_up(U'✓', layout::weight::regular).known);
+}
+
+TEST_CASE("without the text font the message names the package", "[pdf][fonts]") {
+    // Another process, for fontconfig reads its configuration once: one that knows no folder.
+    const auto empty = file_with("<?xml version=\"1.0\"?><fontconfig></fontconfig>", "none.conf");
+    const auto out =
+        run("FONTCONFIG_FILE='" + empty +
+            "' '" BENCHCARD_BINARY_DIR "/tests/styles_tests' '[.only-without-fonts]' 2>&1");
+    INFO(out.text);
+    CHECK(out.status == 0);
+}
+
+TEST_CASE("no font is found where none is installed", "[.only-without-fonts]") {
+    grammar::diagnostics messages;
+    CHECK_FALSE(pdf::load_fonts(messages));
+    REQUIRE(messages.size() == 2);
+    CHECK(messages[0].kind == "missing-font");
+    CHECK(messages[0].helps[0].text.find("fonts-noto-core") != std::string::npos);
+}
