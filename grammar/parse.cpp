@@ -240,7 +240,8 @@ class reader {
         const auto between = text.substr(open + 1, end - open - 1);
         const auto at = [&](std::size_t i) { return where.begin + static_cast<std::uint32_t>(i); };
         if (e.kind == "unreadable-bracket") {
-            say(e.kind, {where.file, at(open), at(end + 1)}, e.message);
+            say(e.kind, {where.file, at(open), at(end + 1)}, e.message,
+                suggest_bracket(between, 0, {where.file, at(open + 1), at(end)}));
             return true;
         }
         say("unreadable-bracket", {where.file, at(open), at(end + 1)},
@@ -256,7 +257,7 @@ class reader {
         auto last = number;
         while (last < text_.line_count()) {
             const auto next = text_.line(last + 1);
-            const bool goes_on = indentation(next) > own && !begins_as<rules::blank_line>(next) &&
+            const bool goes_on = indentation(next) > own && next.size() <= longest_line && !begins_as<rules::blank_line>(next) &&
                                  !begins_as<rules::step_start>(next) && first_not_utf8(next) == next.npos &&
                                  first_control(next) == next.npos;
             if (!goes_on) break;

@@ -26,7 +26,7 @@ template <> inline constexpr expectation expected<rules::preparation>  {"missing
 template <> inline constexpr expectation expected<rules::end_of_line>  {"unexpected-words", "expected the end of the line here"};
 template <> inline constexpr expectation expected<rules::heat>         {"unreadable-bracket", "expected the same temperature on another scale after `=`, as in `[180 C = 350 F]`"};
 template <> inline constexpr expectation expected<rules::inside>       {"unreadable-bracket", "expected an ingredient, a temperature, a time, a length or a weight between the brackets"};
-template <> inline constexpr expectation expected<rules::measured>     {"unreadable-bracket", "expected a number with its measure, as in `[180 C]`, `[12-14 min]`, `[23 cm]` or `[22 g]`; for part of an ingredient, its name first: `[butter: 50 g]`"};
+template <> inline constexpr expectation expected<rules::measured>     {"unreadable-bracket", "expected a number with its measure, as in `[180 C]`, `[12-14 min]`, `[23 cm]` or `[22 g]`"};
 template <> inline constexpr expectation expected<rules::named>        {"unreadable-bracket", "expected the name of an ingredient or component between the brackets"};
 template <> inline constexpr expectation expected<rules::closing>      {"unclosed-bracket", "expected `]` to close the bracket"};
 template <> inline constexpr expectation expected<rules::sor<rules::part_rest, rules::part_half, rules::part_fraction, rules::part_amount>>

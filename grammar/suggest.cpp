@@ -192,6 +192,13 @@ std::vector<help> suggest_bracket(std::string_view between, std::size_t stop, sp
     if (between.size() > longest_quoted) return {};
     const auto read = trimmed(between.substr(0, stop));
     const auto rest = trimmed(between.substr(stop));
+    if (read.empty()) {
+        const auto number = length_matched<rules::counted>(rest);
+        const auto name = trimmed(rest.substr(number));
+        if (number == 0 || name.empty()) return {};
+        const auto text = fmt::format("{}: {}", name, trimmed(rest.substr(0, number)));
+        return {{fmt::format("for part of an ingredient, its name comes first: `[{}]`", text), {edit{at, text}}}};
+    }
     if (rest.starts_with('/') || rest.starts_with('('))
         return {{fmt::format("one scale is enough, the card prints them all: `[{}]`", read), {edit{at, std::string(read)}}}};
     if (is_wholly<amount_with_unit>(read) && !rest.empty()) {
