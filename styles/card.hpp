@@ -20,10 +20,10 @@ using paragraph = std::vector<run>;
 
 /// One line of the weigh-out.
 struct weigh_row {
-    std::string amount;      ///< `400`, `1.5`, `8`, `½`; empty for "some"
-    std::string unit;        ///< `g`, `ml`; empty for counted things
+    std::string amount;      ///< `400`, `1.5`, `8`, `½`; empty for what is not weighed
+    std::string unit;        ///< `g`, `ml`, `cases`, or `some`; empty for what is simply counted
     std::string name;        ///< bold
-    std::string preparation; ///< `soft`, `large (400 g)`; may be empty
+    std::string preparation; ///< `soft`, set after a comma; one that begins with `(` without
     std::string imperial;    ///< `14 oz`, `1 lb 2½ oz`; may be empty
     std::string spoons;      ///< `1¾ cups`, `¼ tsp`; may be empty
     std::string percent;     ///< baker's percentage, `62.5 %`; may be empty

@@ -113,10 +113,10 @@ class dealer {
         styles::weigh_row row;
         row.amount = f.amount;
         row.unit = f.unit;
-        row.name = l.of->component && !f.unit.empty() && how_given(l) == given::counted ? r_.components[*l.of->component].title : l.of->name;
+        row.name = l.of->component ? r_.components[*l.of->component].title : l.of->name;
         row.preparation = l.of->preparation;
         if (!f.remark.empty()) row.preparation += (row.preparation.empty() ? "(" : " (") + f.remark + ")";
-        if (row.amount.empty()) row.preparation += row.preparation.empty() ? "some" : ", some";
+        if (how_given(l) == given::nothing) row.unit = l.of->some ? "some" : "?";
         row.imperial = f.imperial;
         row.spoons = f.spoons;
         return row;

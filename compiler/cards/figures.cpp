@@ -52,10 +52,17 @@ std::optional<exact> cook_volume(const weigh_line& l) {
     return exact(l.grams->used / density->used);
 }
 
+/// Whether a cook would take cups or spoons to it: where the recipe does, where its measures have
+/// a cup at all, and for what is too light for most scales.
+bool suits_spoons(const weigh_line& l, measures::system system) {
+    constexpr int lightest_to_weigh = 10; // grams
+    return l.ml || measures::volume_of(grammar::unit::cup, system) || (l.grams && l.grams->used < lightest_to_weigh);
+}
+
 std::string spoons_of(const weigh_line& l, measures::system system) {
     const auto volume = cook_volume(l);
     constexpr int most_ml = 2000; // above that a cook weighs or uses a jug
-    if (!volume || *volume > most_ml) return "";
+    if (!volume || *volume > most_ml || !suits_spoons(l, system)) return "";
     const auto measured = measures::in_cups_and_spoons(millilitres{*volume}, system);
     const exact error = measured.relative_error < 0 ? exact(-measured.relative_error) : measured.relative_error;
     if (measured.text.empty() || error > exact(1, 10)) return "";

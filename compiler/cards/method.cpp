@@ -91,10 +91,16 @@ class method_writer {
 
     void add_use(paragraph& p, const recipe::line_use& u) {
         if (!u.share) return p.push_back({u.said, false});
+        const bool had_none = shown_[u.line] == 0;
         const auto amount = said_share(u);
         if (amount.empty()) p.push_back({u.said, true});
-        else if (u.is_rest && shown_[u.line] > 0) p.push_back({fmt::format("the rest of the {}, {}", u.said, amount), true});
-        else p.push_back({fmt::format("{} {}", u.said, amount), true});
+        else if (u.is_rest && !had_none) p.push_back({fmt::format("the rest of the {}, {}", u.said, amount), true});
+        else p.push_back({named(amount, u.said, lines_[u.line]), true});
+    }
+
+    /// `butter 180 g`, but `4 eggs` and `1 case Sweet pastry`.
+    static std::string named(const std::string& amount, const std::string& name, const batch::weigh_line& l) {
+        return how_given(l) == given::counted ? fmt::format("{} {}", amount, name) : fmt::format("{} {}", name, amount);
     }
 
     /// The amount of a part. The part that completes a line shows what the rounding of the others
@@ -118,7 +124,8 @@ class method_writer {
             if (i > 0) p.push_back({i + 1 == u.lines.size() ? " and " : ", ", false});
             const auto& l = lines_[u.lines[i]];
             const auto amount = said(l, *b_.of);
-            p.push_back({amount.empty() ? l.of->name : l.of->name + " " + amount, true});
+            const auto name = l.of->component ? b_.of->components[*l.of->component].title : l.of->name;
+            p.push_back({amount.empty() ? name : named(amount, name, l), true});
         }
     }
 
@@ -145,28 +152,38 @@ class method_writer {
 
 std::vector<paragraph> method_of(const batch::component_batch& c, const batch::batch& b) { return method_writer(c, b).run(); }
 
+namespace {
+
+/// The oven settings of one step, each with the first time that follows it.
+std::vector<styles::oven_row> oven_of(const recipe::step& s) {
+    std::vector<styles::oven_row> result;
+    for (const auto& part : s.parts) {
+        const auto* u = std::get_if<recipe::use>(&part);
+        if (!u) continue;
+        if (const auto* h = std::get_if<recipe::heat_use>(u); h && h->is_oven) {
+            const auto d = measures::dial_settings(h->low, h->high, h->scale);
+            result.push_back({d.celsius, d.fan, d.fahrenheit, d.gas, ""});
+        }
+        if (const auto* t = std::get_if<recipe::time_use>(u); t && !result.empty() && result.back().time.empty())
+            result.back().time = said_time(t->time);
+    }
+    return result;
+}
+
+/// The same oven named again, as when it is heated first, is one row: the one with the time.
+bool is_named_again(const styles::oven_row& before, const styles::oven_row& row) {
+    return before.celsius == row.celsius && (before.time.empty() || row.time.empty());
+}
+
+} // namespace
+
 std::vector<styles::oven_row> oven_of(const recipe::component& c) {
     std::vector<styles::oven_row> result;
-    for (const auto& s : c.steps) {
-        std::string time;
-        std::vector<measures::dial> dials;
-        for (const auto& part : s.parts) {
-            const auto* u = std::get_if<recipe::use>(&part);
-            if (!u) continue;
-            if (const auto* h = std::get_if<recipe::heat_use>(u); h && h->is_oven) dials.push_back(measures::dial_settings(h->low, h->high, h->scale));
-            if (const auto* t = std::get_if<recipe::time_use>(u); t && !dials.empty() && time.empty()) time = said_time(t->time);
+    for (const auto& s : c.steps)
+        for (auto& row : oven_of(s)) {
+            if (result.empty() || !is_named_again(result.back(), row)) result.push_back(std::move(row));
+            else if (result.back().time.empty()) result.back().time = row.time;
         }
-        for (std::size_t i = 0; i < dials.size(); ++i) {
-            const auto& d = dials[i];
-            styles::oven_row row{d.celsius, d.fan, d.fahrenheit, d.gas, i + 1 == dials.size() ? time : ""};
-            // The same oven named again, as when it is heated first, is one row: the one with the time.
-            if (!result.empty() && result.back().celsius == row.celsius && (result.back().time.empty() || row.time.empty())) {
-                if (result.back().time.empty()) result.back().time = row.time;
-                continue;
-            }
-            result.push_back(std::move(row));
-        }
-    }
     return result;
 }
 

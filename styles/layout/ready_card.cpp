@@ -57,7 +57,9 @@ ready_row row(const styles::weigh_row& from, const preparer& ready) {
     made.amount = ready.strong(from.amount);
     made.unit = ready.plain(from.unit);
     std::vector<words> name{{.text = from.name, .in = weight::bold}};
-    if (!from.preparation.empty()) name.push_back({.text = ", " + from.preparation, .minor = true});
+    const bool is_remark = from.preparation.starts_with('(');
+    if (!from.preparation.empty())
+        name.push_back({.text = (is_remark ? " " : ", ") + from.preparation, .minor = true});
     made.name = ready(name);
     made.imperial = ready.plain(from.imperial);
     made.spoons = ready.plain(from.spoons);
