@@ -61,7 +61,7 @@ bool suits_spoons(const weigh_line& l, measures::system system) {
 
 std::string spoons_of(const weigh_line& l, measures::system system) {
     const auto volume = cook_volume(l);
-    constexpr int most_ml = 2000; // above that a cook weighs or uses a jug
+    constexpr int most_ml = 1200; // above that a cook weighs or uses a jug
     if (!volume || *volume > most_ml || !suits_spoons(l, system)) return "";
     const auto measured = measures::in_cups_and_spoons(millilitres{*volume}, system);
     const exact error = measured.relative_error < 0 ? exact(-measured.relative_error) : measured.relative_error;
@@ -86,7 +86,7 @@ given how_given(const weigh_line& l) {
         const bool by_weight = l.grams && must_stay_whole(*l.of) && !is_whole(l.count->used) && l.low_part == l.high_part;
         return by_weight ? given::weighed : given::counted;
     }
-    if (l.ml && (!l.grams || (l.of->what && l.of->what->poured))) return given::poured;
+    if (l.ml && (!l.grams || l.of->component || (l.of->what && l.of->what->poured))) return given::poured;
     return l.grams ? given::weighed : given::nothing;
 }
 

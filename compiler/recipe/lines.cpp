@@ -94,10 +94,30 @@ class line_reader {
             }
             result.component = meaning.component;
             result.what = meaning.what;
+            add_what_is_described(result, meaning, written.names[i]);
             result.description = (written.piece ? written.piece->text + " " : "") + meaning.description;
             if (!meaning.component && !meaning.what && meaning.readings.empty())
                 say_unknown(written, written.names[i], result.some);
         }
+    }
+
+    /// `hazelnut cream` ends in cream, but is no cream alone: what the words before it name is
+    /// carried along with its allergens, and said.
+    void add_what_is_described(line& result, const scope::meaning& meaning, const grammar::words& name) {
+        if (!meaning.what || meaning.description.empty()) return;
+        const auto other = names_.ingredients().find(meaning.description, ingredients::country_of(names_.system()));
+        if (!other.match || other.match == meaning.what) return;
+        std::string more;
+        for (const auto& allergen : other.match->contains) {
+            const auto& known = meaning.what->contains;
+            if (std::find(known.begin(), known.end(), allergen) == known.end()) more += (more.empty() ? "" : ", ") + allergen;
+        }
+        if (more.empty()) return;
+        result.others.push_back(other.match);
+        grammar::diagnostic message{"read-as-shorter-name", severity::hint, name.where,
+                                    fmt::format("`{}` is read as {}; the allergens of {} are added to it: {}", name.text, meaning.what->name, other.match->name, more), {}, {}};
+        message.helps.push_back({fmt::format("if it is something else, define it: `ingredient: {}`", name.text), {}});
+        to_.push_back(std::move(message));
     }
 
     void say_two_readings(const grammar::words& name, const std::vector<const ingredients::entry*>& readings) {
