@@ -74,6 +74,7 @@ class step_reader {
     std::vector<line_words> words_;
     std::vector<spent> spent_;
     std::vector<step> steps_;
+    std::vector<const grammar::step*> written_; ///< the same, as written
 
     void read_step(const grammar::step& written) {
         step result;
@@ -89,6 +90,7 @@ class step_reader {
             if (auto meant = meaning_of(b, in_oven)) result.parts.emplace_back(std::move(*meant));
         }
         steps_.push_back(std::move(result));
+        written_.push_back(&written);
     }
 
     /// A temperature is an oven's when the step is about one; else it is what a thermometer shows.
@@ -277,22 +279,35 @@ class step_reader {
     /// An ingredient that a step names without brackets: its amount is not printed there.
     bool say_plain_mention(std::size_t index) {
         const auto& wanted = words_[index].name;
-        for (const auto& s : steps_)
-            for (const auto& part : s.parts) {
-                const auto* text = std::get_if<std::string>(&part);
-                if (!text) continue;
-                for (const auto& w : ingredients::compared_words(*text)) {
-                    auto word = w;
-                    while (!word.empty() && std::string_view(".,;:()").find(word.back()) != std::string_view::npos) word.pop_back();
-                    if (ingredients::singular(word) != wanted.back()) continue;
-                    grammar::diagnostic message{"plain-mention", severity::hint, s.where,
-                                                fmt::format("this step names the {} without brackets, so the card cannot print how much", lines_[index].name), {}, {}};
-                    message.helps.push_back({fmt::format("write it as `[{}]`", wanted.back()), {}});
-                    to_.push_back(std::move(message));
-                    return true;
-                }
+        for (const auto* written : written_)
+            for (const auto& part : written->parts) {
+                const auto* text = std::get_if<grammar::words>(&part);
+                const auto found = text ? word_in(*text, wanted.back()) : std::nullopt;
+                if (!found) continue;
+                const auto word = text->text.substr(found->begin - text->where.begin, found->end - found->begin);
+                grammar::diagnostic message{"plain-mention", severity::hint, *found,
+                                            fmt::format("`{}` stands without brackets, so the card cannot print how much", word), {}, {}};
+                message.helps.push_back({fmt::format("write it as `[{}]`", word), {grammar::edit{*found, "[" + word + "]"}}});
+                to_.push_back(std::move(message));
+                return true;
             }
         return false;
+    }
+
+    /// Where a word stands in some words of a step, in whatever number; nothing where it does not,
+    /// or where the text was folded and its places are not those of the file.
+    static std::optional<grammar::span> word_in(const grammar::words& in, const std::string& wanted) {
+        const auto& text = in.text;
+        if (text.size() != in.where.end - in.where.begin) return std::nullopt;
+        constexpr std::string_view between = " \t.,;:()!?";
+        for (auto begin = text.find_first_not_of(between); begin != text.npos;) {
+            const auto end = std::min(text.find_first_of(between, begin), text.size());
+            if (ingredients::compared_name(text.substr(begin, end - begin)) == wanted)
+                return grammar::span{in.where.file, in.where.begin + static_cast<std::uint32_t>(begin),
+                                     in.where.begin + static_cast<std::uint32_t>(end)};
+            begin = text.find_first_not_of(between, end);
+        }
+        return std::nullopt;
     }
 };
 
