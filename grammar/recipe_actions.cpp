@@ -60,14 +60,17 @@ length length_of(const scratch& s) {
 }
 
 void add_words(scratch& s, span where, std::string_view text) {
-    auto& parts = s.method.parts;
-    if (!parts.empty())
-        if (auto* last = std::get_if<words>(&parts.back())) {
-            last->text += text;
-            last->where.end = where.end;
-            return;
-        }
-    parts.emplace_back(words{std::string(text), where});
+    // Text that stands for something else (a line's end, an escape) is kept apart, so that the
+    // places in the others are those of the file.
+    const auto is_itself = [](const words& w) { return w.text.size() == w.where.end - w.where.begin; };
+    words more{std::string(text), where};
+    auto* last = s.method.parts.empty() ? nullptr : std::get_if<words>(&s.method.parts.back());
+    if (last && is_itself(*last) && is_itself(more)) {
+        last->text += text;
+        last->where.end = where.end;
+    } else {
+        s.method.parts.emplace_back(std::move(more));
+    }
 }
 
 } // namespace benchcard::grammar
