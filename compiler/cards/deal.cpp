@@ -76,7 +76,7 @@ class dealer {
         result.method = method_of(c, b_);
         result.oven = oven_of(*c.of);
         result.allergens = said_allergens(allergens_[index]);
-        result.cautions = cautions_of(*c.of, hazards_[index]);
+        result.cautions = cautions_of(*c.of, hazards_[index], is_product);
         result.notes = notes_of(*c.of, is_product);
         result.keeping = said_keeping(*c.of);
         result.made_label = "made";
@@ -195,11 +195,17 @@ class dealer {
         return p;
     }
 
-    std::vector<paragraph> cautions_of(const recipe::component& c, const std::vector<safety::hazard>& hazards) const {
+    /// What the head of the recipe says is said on the card of the product.
+    static std::vector<std::string> with_the_recipes(std::vector<std::string> texts, const std::vector<std::string>& of_recipe, bool is_product) {
+        if (is_product)
+            for (const auto& text : of_recipe)
+                if (std::find(texts.begin(), texts.end(), text) == texts.end()) texts.push_back(text);
+        return texts;
+    }
+
+    std::vector<paragraph> cautions_of(const recipe::component& c, const std::vector<safety::hazard>& hazards, bool is_product) const {
         std::vector<paragraph> result;
-        for (const auto& text : r_.cautions) result.push_back({{text, false}});
-        for (const auto& text : c.cautions)
-            if (std::find(r_.cautions.begin(), r_.cautions.end(), text) == r_.cautions.end()) result.push_back({{text, false}});
+        for (const auto& text : with_the_recipes(c.cautions, r_.cautions, is_product)) result.push_back({{text, false}});
         for (const auto& text : safety::cautions_for(hazards)) result.push_back({{text, false}});
         if (b_.factor > 2 || b_.factor < exact(1, 2))
             result.push_back({{fmt::format("Made × {}: mixing, proving and baking times change with the size of the batch.", measures::with_fraction(b_.factor)), false}});
@@ -208,11 +214,7 @@ class dealer {
 
     std::vector<paragraph> notes_of(const recipe::component& c, bool is_product) const {
         std::vector<paragraph> result;
-        auto texts = c.notes;
-        if (is_product)
-            for (const auto& text : r_.notes)
-                if (std::find(texts.begin(), texts.end(), text) == texts.end()) texts.push_back(text);
-        for (const auto& text : texts) result.push_back({{text, false}});
+        for (const auto& text : with_the_recipes(c.notes, r_.notes, is_product)) result.push_back({{text, false}});
         return result;
     }
 

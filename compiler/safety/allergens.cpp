@@ -15,19 +15,20 @@ struct gathered {
         may_contain.insert(other.may_contain.begin(), other.may_contain.end());
         check_packet.insert(other.check_packet.begin(), other.check_packet.end());
     }
-    void add(const ingredients::entry& e) {
+    /// `said` is what the recipe calls it, as it may stand on the packet.
+    void add(const ingredients::entry& e, const std::string& said) {
         contains.insert(e.contains.begin(), e.contains.end());
         may_contain.insert(e.may_contain.begin(), e.may_contain.end());
-        if (e.check_packet || !e.contents_stated) check_packet.insert(e.name);
+        if (e.check_packet || !e.contents_stated) check_packet.insert(said);
     }
 };
 
 gathered of_line(const recipe::line& l, const std::vector<gathered>& components) {
     gathered result;
     if (l.component) result.add(components[*l.component]);
-    else if (l.what) result.add(*l.what);
+    else if (l.what) result.add(*l.what, l.written->names.front().text);
     else result.check_packet.insert(l.name);
-    for (const auto* other : l.others) result.add(*other);
+    for (const auto* other : l.others) result.add(*other, other->name);
     return result;
 }
 
