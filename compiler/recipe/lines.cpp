@@ -159,13 +159,37 @@ class line_reader {
         result.grams = found.grams;
         if (!written.equals.empty()) return use_stated(result, written, found);
         if (found.problem) to_.push_back(std::move(*found.problem));
-        else if (!found.grams && result.what && found.how == weighed_by::piece) say_piece_unknown(result, written);
+        else if (!found.grams && found.how == weighed_by::piece) say_piece_unknown(result, written);
+    }
+
+    /// The measure that the first word of a counted line was meant to be: `2 cupps flour`.
+    static std::string measure_meant(const std::string& first_word) {
+        std::vector<std::string> all;
+        for (const auto u : grammar::all_units) {
+            const std::string name(grammar::short_name(u));
+            constexpr std::size_t too_short_to_compare = 3;
+            if (name.size() < too_short_to_compare || name.find(' ') != name.npos) continue;
+            all.push_back(name);
+            all.push_back(ingredients::plural(name));
+        }
+        const auto near = grammar::nearest(first_word, all, 1);
+        return near.empty() ? "" : near.front();
     }
 
     void say_piece_unknown(const line& result, const grammar::ingredient_line& written) {
+        const auto& name = written.names.front();
+        const auto first_word = name.text.substr(0, name.text.find(' '));
+        const auto meant = result.description.empty() ? "" : measure_meant(first_word);
+        if (!meant.empty()) {
+            const grammar::span word{name.where.file, name.where.begin, name.where.begin + static_cast<std::uint32_t>(first_word.size())};
+            auto message = error_at("unknown-measure", word, fmt::format("there is no measure `{}`", first_word));
+            message.helps.push_back({fmt::format("the nearest is `{}`", meant), {grammar::edit{word, meant}}});
+            return to_.push_back(std::move(message));
+        }
+        if (!result.what) return; // said where its name was looked up
         grammar::diagnostic message{"no-piece-weight", severity::hint, written.amounts.front().where,
                                     fmt::format("what one weighs is not known, so {} is left out of the weights", result.name), {}, {}};
-        message.helps.push_back({fmt::format("give the weight as well: `{} = 100 g {}`", "1", result.name), {}});
+        message.helps.push_back({fmt::format("give a weight instead, as in `100 g {}`, or define what one weighs: `ingredient: {}`, below it `weighs: 25 g each` and `source: weighed here`", result.name, result.what->name), {}});
         to_.push_back(std::move(message));
     }
 

@@ -1,6 +1,7 @@
 #include "compiler/ingredients/names.hpp"
 #include "compiler/recipe/scope.hpp"
 #include "compiler/recipe/weighing.hpp"
+#include "grammar/nearest.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -166,12 +167,30 @@ class step_reader {
         for (const auto& l : lines_) all += (all.empty() ? "" : ", ") + l.name;
         if (all.empty()) message.notes.push_back({"this block has no ingredient lines", {}});
         else message.notes.push_back({"the lines here are " + all, {}});
+        if (const auto meant = line_meant(r.name.text)) {
+            spent_[meant->first].mentioned = true; // so that one slip is not said twice
+            message.helps.push_back({fmt::format("the nearest is `[{}]`", meant->second), {grammar::edit{r.name.where, meant->second}}});
+        }
         to_.push_back(std::move(message));
+    }
+
+    /// The line that a misspelt reference was meant for, and the words that are nearest to it.
+    std::optional<std::pair<std::size_t, std::string>> line_meant(const std::string& said) const {
+        std::vector<std::string> all;
+        for (const auto& l : lines_) {
+            all.push_back(l.name);
+            all.push_back(l.name.substr(l.name.rfind(' ') + 1));
+        }
+        const auto near = grammar::nearest(said, all, 1);
+        if (near.empty()) return std::nullopt;
+        const auto place = std::find(all.begin(), all.end(), near.front()) - all.begin();
+        return std::pair(static_cast<std::size_t>(place / 2), near.front());
     }
 
     void say_ambiguous(const grammar::reference& r, const std::vector<std::size_t>& found) {
         auto message = error_at("ambiguous-reference", r.name.where,
                                 fmt::format("`{}` may mean {} lines here", r.name.text, found.size()));
+        for (const auto i : found) spent_[i].mentioned = true;
         for (const auto i : found) message.notes.push_back({fmt::format("{}{}", lines_[i].name, lines_[i].preparation.empty() ? "" : ", " + lines_[i].preparation), lines_[i].where});
         message.helps.push_back({fmt::format("use the words that only one of them has, as in `[{}]`", lines_[found.front()].name), {}});
         to_.push_back(std::move(message));
