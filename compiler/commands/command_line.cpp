@@ -83,8 +83,9 @@ int run(int argc, const char* const* argv) {
     auto* weigh_command = app.add_subcommand("weigh", "Print what to weigh out for every component, as text");
     weigh_command->add_option("FILE", weighed.file, "A recipe; - is standard input")->required()->type_name("");
     add_order(*weigh_command, order);
+    weigh_command->add_flag("--why", weighed.why, "Show how each amount came about, with its source, instead of the table");
     add_measures(*weigh_command, measures);
-    weigh_command->footer(examples({"benchcard weigh tart.recipe", "benchcard weigh tart.recipe --make '6 tarts'"}));
+    weigh_command->footer(examples({"benchcard weigh tart.recipe", "benchcard weigh tart.recipe --make '6 tarts'", "benchcard weigh tart.recipe --why"}));
     weigh_command->callback([&] {
         weighed.measures = system_of(measures);
         weighed.order = order_of(order);

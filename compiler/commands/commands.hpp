@@ -24,6 +24,7 @@ int check(const check_options& options);
 struct weigh_options {
     std::string file;
     batch::order order;
+    bool why = false; ///< how each amount came about, instead of the table
     measures::system measures = measures::system::unstated;
 };
 int weigh(const weigh_options& options);

@@ -1,4 +1,5 @@
 #include "compiler/cards/weigh_table.hpp"
+#include "compiler/cards/why.hpp"
 #include "compiler/commands/commands.hpp"
 #include "compiler/commands/files.hpp"
 #include "compiler/commands/ordered.hpp"
@@ -13,7 +14,7 @@ int weigh(const weigh_options& options) {
     int code = done;
     const auto batch = ordered(*c, options.order, code);
     if (!batch) return code;
-    if (const auto failure = write_file("-", cards::weigh_table(*batch))) {
+    if (const auto failure = write_file("-", options.why ? cards::why(*batch) : cards::weigh_table(*batch))) {
         fmt::print(stderr, "benchcard: {}\n", *failure);
         return not_run;
     }

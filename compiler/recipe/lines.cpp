@@ -67,6 +67,7 @@ class line_reader {
         line result;
         result.where = written.where;
         result.written = &written;
+        result.measures = names_.system();
         result.preparation = joined(written.preparations);
         result.optional = says_optional(written.preparations);
         result.some = written.amounts.front().quantity.is == grammar::amount::sort::some;

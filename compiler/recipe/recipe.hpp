@@ -41,6 +41,7 @@ struct line {
     std::vector<const ingredients::entry*> others; ///< of `hazelnuts or almonds`, all after the first
     std::optional<std::size_t> component;          ///< which one, by its place in the recipe
     weighed_by how = weighed_by::nothing;
+    measures::system measures = measures::system::unstated; ///< of the file it stands in
     std::optional<spread> grams;   ///< nothing where it is not known
     std::optional<spread> ml;      ///< where it was written as a volume
     std::optional<spread> count;   ///< where it is counted: eggs, cloves, cases

@@ -1,0 +1,14 @@
+#pragma once
+
+#include "compiler/batch/batch.hpp"
+
+#include <string>
+
+namespace benchcard::cards {
+
+/// How each amount of a batch came about, so that a person with a pocket calculator can redo it:
+/// for every line the amount, the measure and whose it is, the figure and its source, the batch,
+/// and the rounding at the end; for every component the sum, the losses and the pieces.
+std::string why(const batch::batch& b);
+
+} // namespace benchcard::cards
