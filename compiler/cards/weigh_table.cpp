@@ -114,7 +114,7 @@ std::string shown_card(const styles::card& c) {
 std::string weigh_table(const batch::batch& b) {
     const auto cards = deal(b);
     std::string result = fmt::format("{} {}\n", b.of->title, cards.empty() ? "" : cards.back().batch);
-    for (const auto& c : cards) result += "\n" + shown_card(c);
+    for (const auto& c : cards) result.append("\n").append(shown_card(c));
     return result;
 }
 
