@@ -103,13 +103,14 @@ layout::face_metrics measures_of(hb_face_t* whole, hb_set_t* codes) {
     return metrics;
 }
 
+using font_configuration = owned<FcConfig, FcConfigDestroy>;
 using pattern = owned<FcPattern, FcPatternDestroy>;
 using object_set = owned<FcObjectSet, FcObjectSetDestroy>;
 using listed_fonts = owned<FcFontSet, FcFontSetDestroy>;
 
 /// The file of an installed font, or an empty text. Matching would quietly give another font,
 /// so this lists, and takes the first by name of those that are exactly what was asked for.
-std::string font_file(const char* family, int weight) {
+std::string font_file(FcConfig* installed, const char* family, int weight) {
     const pattern wanted(FcPatternCreate());
     FcPatternAddString(wanted.get(), FC_FAMILY, reinterpret_cast<const FcChar8*>(family));
     FcPatternAddString(wanted.get(), FC_FONTFORMAT, reinterpret_cast<const FcChar8*>("TrueType"));
@@ -117,7 +118,7 @@ std::string font_file(const char* family, int weight) {
     FcPatternAddInteger(wanted.get(), FC_WEIGHT, weight);
     FcPatternAddBool(wanted.get(), FC_VARIABLE, FcFalse);
     const object_set asked(FcObjectSetBuild(FC_FILE, static_cast<const char*>(nullptr)));
-    const listed_fonts found(FcFontList(nullptr, wanted.get(), asked.get()));
+    const listed_fonts found(FcFontList(installed, wanted.get(), asked.get()));
     std::string first;
     for (int i = 0; found && i < found->nfont; ++i) {
         FcChar8* path = nullptr;
@@ -134,9 +135,9 @@ std::string bytes_of_file(const std::string& path) {
 }
 
 /// Adds an installed font to the set and to the chains of the weights it serves.
-bool add_font(font_set& fonts, const char* family, int weight,
+bool add_font(font_set& fonts, FcConfig* installed, const char* family, int weight,
               std::initializer_list<layout::weight> serves) {
-    const auto file = font_file(family, weight);
+    const auto file = font_file(installed, family, weight);
     if (file.empty()) return false;
     auto cut = cut_down(bytes_of_file(file));
     if (!cut) return false;
@@ -176,16 +177,20 @@ std::optional<std::pair<font_program, layout::face_metrics>> cut_down(const std:
 
 std::optional<font_set> load_fonts(grammar::diagnostics& messages) {
     using enum layout::weight;
+    const font_configuration installed(FcInitLoadConfigAndFonts());
     font_set fonts;
-    if (!add_font(fonts, "Noto Sans", FC_WEIGHT_REGULAR, {regular}))
-        messages.push_back(missing_text_font("Regular"));
-    if (!add_font(fonts, "Noto Sans", FC_WEIGHT_BOLD, {bold}))
-        messages.push_back(missing_text_font("Bold"));
-    if (grammar::has_errors(messages)) return std::nullopt;
-    add_font(fonts, "Noto Sans Symbols2", FC_WEIGHT_REGULAR, {regular, bold});
-    const bool condensed =
-        add_font(fonts, "DejaVu Sans Condensed", FC_WEIGHT_REGULAR, {regular, bold});
-    if (!condensed) add_font(fonts, "DejaVu Sans", FC_WEIGHT_REGULAR, {regular, bold});
+    const auto add = [&](const char* family, int weight,
+                         std::initializer_list<layout::weight> serves) {
+        return add_font(fonts, installed.get(), family, weight, serves);
+    };
+    const bool has_regular = add("Noto Sans", FC_WEIGHT_REGULAR, {regular});
+    const bool has_bold = add("Noto Sans", FC_WEIGHT_BOLD, {bold});
+    if (!has_regular) messages.push_back(missing_text_font("Regular"));
+    if (!has_bold) messages.push_back(missing_text_font("Bold"));
+    if (!has_regular || !has_bold) return std::nullopt;
+    add("Noto Sans Symbols2", FC_WEIGHT_REGULAR, {regular, bold});
+    const bool condensed = add("DejaVu Sans Condensed", FC_WEIGHT_REGULAR, {regular, bold});
+    if (!condensed) add("DejaVu Sans", FC_WEIGHT_REGULAR, {regular, bold});
     return fonts;
 }
 
