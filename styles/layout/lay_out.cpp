@@ -85,7 +85,16 @@ class setter {
         of.head = compose_head(with);
         of.short_head = compose_short_head(with);
         attempt made;
-        for (const auto which : look_.top) of.top.push_back(compose(which, with));
+        for (std::size_t i = 0; i < look_.top.size(); ++i) {
+            of.top.push_back(compose(look_.top[i], with));
+            // Totals belong to what they add up: kept on one page with it.
+            const bool adds_up = i > 0 && look_.top[i] == styles::block::totals &&
+                                 look_.top[i - 1] == styles::block::weigh_out;
+            if (!adds_up) continue;
+            auto& rows = of.top[i - 1].groups;
+            rows.insert(rows.end(), of.top[i].groups.begin(), of.top[i].groups.end());
+            of.top[i].groups.clear();
+        }
         for (const auto which : look_.bottom) of.bottom.push_back(compose(which, with));
         with.long_foot = foot_is_long(with, mark(0, false, runs_on));
         if (with.long_foot) of.bottom.push_back(compose_long_foot(with));

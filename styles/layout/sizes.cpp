@@ -15,7 +15,7 @@ double between(styles::type_range range, double scale) {
 sizes sizes_at(const styles::style& look, fitting to) {
     const double scale = to.scale, air = to.air;
     sizes s;
-    s.title = between(look.title, scale);
+    s.title = between(look.title, scale + 0.4 * to.words * (1 - scale));
     s.amount = between(look.amounts, scale);
     s.unit = std::max(s.amount * 0.72, look.amounts.least);
     s.name = between(look.names, scale);

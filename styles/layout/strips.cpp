@@ -89,12 +89,13 @@ block compose_keeping(const composing& with) {
     const double blank = std::min(std::max(with.width * 0.24, 84.0), with.width);
     const double right = with.card.made.empty() ? 0 : label + gap + blank;
     group g{.space_before = s.space, .pad_below = s.space * 0.3};
-    const double least = std::min(natural_width(with.card.keeping, sizes), with.width * 0.4);
-    const bool beside = least + right + s.text <= with.width;
+    // Beside the blank while that costs the words no further line.
+    const double beside_width = with.width - right - (right > 0 ? s.text : 0);
+    const bool beside =
+        beside_width > with.width * 0.3 && broken(with.card.keeping, sizes, beside_width).size() <=
+                                               broken(with.card.keeping, sizes, with.width).size();
     const auto measures = measures_for(s.text, s.leading);
-    const cell keeps{broken(with.card.keeping, sizes,
-                            beside ? with.width - right - (right > 0 ? s.text : 0) : with.width),
-                     0};
+    const cell keeps{broken(with.card.keeping, sizes, beside ? beside_width : with.width), 0};
     const bool label_fits = label + gap + blank <= with.width;
     const cell label_cell{broken(with.card.made, sizes, label_fits ? label + 1 : with.width),
                           label_fits ? with.width - right : 0};

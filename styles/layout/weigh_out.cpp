@@ -10,13 +10,6 @@ namespace {
 
 using styles::column;
 
-/// The widest of some texts on one line.
-double widest(const std::vector<ready_row>& rows, ready_text ready_row::*part, type_sizes sizes) {
-    double most = 0;
-    for (const auto& r : rows) most = std::max(most, natural_width(r.*part, sizes));
-    return most;
-}
-
 type_sizes one_size(double size) { return {size, size}; }
 
 /// The part of an amount before its decimal point, or the part from it on.
@@ -87,8 +80,14 @@ amount_widths amounts_of(const composing& with) {
             w.whole = std::max(w.whole, part_width(row, true, s.amount));
             w.decimals = std::max(w.decimals, part_width(row, false, s.amount));
         }
-        w.unit = std::max(w.unit, widest(*rows, &ready_row::unit, one_size(s.unit)));
     }
+    for (const auto* rows : {&with.card.weigh_out, &with.card.totals})
+        for (const auto& row : *rows) {
+            // A word without a figure (`some`) stands in the place of the figures.
+            const double unit = natural_width(row.unit, one_size(s.unit));
+            auto& place = row.amount.empty() ? w.whole : w.unit;
+            place = std::max(place, unit);
+        }
     w.whole = std::min(w.whole, with.width * 0.34);
     w.decimals = std::min(w.decimals, with.width * 0.12);
     w.unit = std::min(w.unit, with.width * 0.2);
@@ -156,9 +155,12 @@ cell amount_cell(const ready_row& row, const plan& p, double size) {
     return {broken(row.amount, one_size(size), p.amount_width), p.point_x, cell::side::right};
 }
 
-/// A unit stands close behind its own figures.
-double unit_x(const ready_row& row, const plan& p, double size) {
-    return p.point_x + std::min(part_width(row, false, size), p.decimals) + p.unit_gap;
+/// A unit stands close behind its own figures, or in their place where there are none.
+cell unit_cell(const ready_row& row, const plan& p, const sizes& s) {
+    if (row.amount.empty())
+        return {broken(row.unit, one_size(s.unit), p.amount_width), p.point_x, cell::side::right};
+    const double decimals = std::min(part_width(row, false, s.amount), p.decimals);
+    return {broken(row.unit, one_size(s.unit), p.unit_width), p.point_x + decimals + p.unit_gap};
 }
 
 /// The name and what stands beside it; where there are no columns, beside it on its own line
@@ -192,7 +194,7 @@ shape tick_box(const plan& p, double amount_size) {
 std::vector<band> row_bands(const ready_row& row, const plan& p, const sizes& s) {
     std::vector<cell> cells;
     cells.push_back(amount_cell(row, p, s.amount));
-    cells.push_back({broken(row.unit, one_size(s.unit), p.unit_width), unit_x(row, p, s.amount)});
+    cells.push_back(unit_cell(row, p, s));
     add_names(cells, row, p, s);
     auto measures = measures_for(s.name, s.leading - 0.06);
     measures.above = std::max(measures.above, s.amount * 0.73);
@@ -210,7 +212,7 @@ std::vector<band> total_bands(const ready_row& row, const plan& p, const composi
     auto measures = measures_for(s.detail, s.leading);
     measures.above = std::max(measures.above, s.amount * 0.73);
     return row_of({amount_cell(row, p, s.amount),
-                   {broken(row.unit, one_size(s.unit), p.unit_width), unit_x(row, p, s.amount)},
+                   unit_cell(row, p, s),
                    {broken(row.name, one_size(s.detail), with.width - p.name_x), p.name_x}},
                   measures);
 }
