@@ -47,25 +47,33 @@ class setter {
         const auto smallest = tried({}, false);
         const bool runs_on = smallest.laid.pages.size() > 1;
         const auto least = runs_on ? tried({}, true) : smallest;
-        const auto as_good = [&](const attempt& a) {
+        const auto as_whole = [&](const attempt& a) {
             return a.laid.pages.size() <= least.laid.pages.size() &&
-                   a.laid.broken <= least.laid.broken && a.wrapped <= least.wrapped;
+                   a.laid.broken <= least.laid.broken;
         };
-        const auto good = [&](fitting to) { return as_good(tried(to, runs_on)); };
+        const auto fits = [&](fitting to) { return as_whole(tried(to, runs_on)); };
+        const auto keeps_lines = [&](fitting to) {
+            const auto a = tried(to, runs_on);
+            return as_whole(a) && a.wrapped <= least.wrapped;
+        };
         // Type grows first, but not at the price of all the air; what is left goes to the air.
         fitting best;
-        best.air = good({.air = some_air}) ? some_air : 0;
-        best.scale = largest([&](double s) { return good({.scale = s, .air = best.air}); });
-        if (good({.scale = best.scale, .air = much_air}))
+        best.air = fits({.air = some_air}) ? some_air : 0;
+        best.scale = largest([&](double s) { return keeps_lines({.scale = s, .air = best.air}); });
+        // Rows take second lines only where that makes the type much larger.
+        const double wrapping =
+            largest([&](double s) { return fits({.scale = s, .air = best.air}); });
+        if (wrapping > best.scale + much_larger) best.scale = wrapping;
+        if (fits({.scale = best.scale, .air = much_air}))
             best.words = largest(
-                [&](double w) { return good({.scale = best.scale, .words = w, .air = much_air}); });
+                [&](double w) { return fits({.scale = best.scale, .words = w, .air = much_air}); });
         best.air = largest(
-            [&](double a) { return good({.scale = best.scale, .words = best.words, .air = a}); });
+            [&](double a) { return fits({.scale = best.scale, .words = best.words, .air = a}); });
         return labelled(tried(best, runs_on).laid.pages);
     }
 
   private:
-    static constexpr double some_air = 0.25, much_air = 0.5;
+    static constexpr double some_air = 0.25, much_air = 0.5, much_larger = 0.25;
 
     /// The largest number from 0 to 1, in 64ths, that passes; 0 is known to.
     template <typename Passes> static double largest(const Passes& passes) {
@@ -87,6 +95,7 @@ class setter {
         attempt made;
         for (std::size_t i = 0; i < look_.top.size(); ++i) {
             of.top.push_back(compose(look_.top[i], with));
+            if (look_.top[i] == styles::block::weigh_out) made.wrapped = wrapped_lines(of.top[i]);
             // Totals belong to what they add up: kept on one page with it.
             const bool adds_up = i > 0 && look_.top[i] == styles::block::totals &&
                                  look_.top[i - 1] == styles::block::weigh_out;
@@ -98,8 +107,6 @@ class setter {
         for (const auto which : look_.bottom) of.bottom.push_back(compose(which, with));
         with.long_foot = foot_is_long(with, mark(0, false, runs_on));
         if (with.long_foot) of.bottom.push_back(compose_long_foot(with));
-        for (std::size_t i = 0; i < look_.top.size(); ++i)
-            if (look_.top[i] == styles::block::weigh_out) made.wrapped = wrapped_lines(of.top[i]);
         made.laid = stacked(of, area_, [&](std::size_t index, bool last) {
             return compose_foot(with, mark(index, last, runs_on));
         });
