@@ -1,5 +1,6 @@
 #include "compiler/cards/deal.hpp"
 
+#include "compiler/cards/counted_name.hpp"
 #include "compiler/cards/figures.hpp"
 #include "compiler/cards/method.hpp"
 #include "compiler/ingredients/names.hpp"
@@ -113,7 +114,7 @@ class dealer {
         styles::weigh_row row;
         row.amount = f.amount;
         row.unit = f.unit;
-        row.name = l.of->component ? r_.components[*l.of->component].title : l.of->name;
+        row.name = l.of->component ? r_.components[*l.of->component].title : counted_name(l);
         row.preparation = l.of->preparation;
         if (!f.remark.empty()) row.preparation += (row.preparation.empty() ? "(" : " (") + f.remark + ")";
         if (how_given(l) == given::nothing) row.unit = l.of->some ? "some" : "?";
@@ -153,7 +154,7 @@ class dealer {
         if (c.left_pieces && *c.left_pieces >= 1)
             result.push_back({measures::with_fraction(measures::whole_part(*c.left_pieces)), "", fmt::format("{} over after this order{}", ingredients::plural(c.of->made.piece), said_left_keeps(c))});
         else if (!c.left_pieces && c.left_grams && *c.left_grams >= least_left_over(c)) {
-            const auto s = measures::on_a_scale({*c.left_grams});
+            const auto s = shown_left(c);
             result.push_back({s.figure, s.unit, "over after this order" + said_left_keeps(c)});
         }
         return result;
@@ -162,10 +163,16 @@ class dealer {
     /// What clings to a spatula is no left-over: under 2 % of what is made, or under 5 g.
     static exact least_left_over(const component_batch& c) { return std::max(exact(5), exact(*c.made_grams / 50)); }
 
+    /// What is over, in the measure in which it was made: stock by the litre, cream by the gram.
+    measures::shown shown_left(const component_batch& c) const {
+        if (!c.of->made.ml || !c.baked) return measures::on_a_scale({*c.left_grams});
+        return measures::in_a_jug({*c.of->made.ml * b_.factor * *c.left_grams / *c.baked});
+    }
+
     static std::string said_left_keeps(const component_batch& c) {
         std::vector<std::string> all;
         for (const auto& k : c.of->keeps) all.push_back(k.text.text);
-        return all.empty() ? "" : ": " + joined(all, ", ");
+        return all.empty() ? "" : ", keeps " + joined(all, ", ");
     }
 
     std::string said_mix(const component_batch& c) const {

@@ -5,6 +5,7 @@
 #include "compiler/measures/ranges.hpp"
 #include "compiler/recipe/weighing.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace benchcard::cards {
@@ -59,6 +60,11 @@ bool suits_spoons(const weigh_line& l, measures::system system) {
     return l.ml || measures::volume_of(grammar::unit::cup, system) || (l.grams && l.grams->used < lightest_to_weigh);
 }
 
+bool is_packed(const recipe::line& l) {
+    const auto& amounts = l.written->amounts;
+    return std::any_of(amounts.begin(), amounts.end(), [](const auto& m) { return m.filled == grammar::filling::packed; });
+}
+
 std::string spoons_of(const weigh_line& l, measures::system system) {
     const auto volume = cook_volume(l);
     constexpr int most_ml = 1200; // above that a cook weighs or uses a jug
@@ -66,7 +72,9 @@ std::string spoons_of(const weigh_line& l, measures::system system) {
     const auto measured = measures::in_cups_and_spoons(millilitres{*volume}, system);
     const exact error = measured.relative_error < 0 ? exact(-measured.relative_error) : measured.relative_error;
     if (measured.text.empty() || error > exact(1, 10)) return "";
-    return error > exact(3, 100) ? "about " + measured.text : measured.text;
+    // A cup that is not packed holds a third less.
+    const auto text = measured.text + (l.ml && is_packed(*l.of) ? " packed" : "");
+    return error > exact(3, 100) ? "about " + text : text;
 }
 
 } // namespace
@@ -90,6 +98,17 @@ given how_given(const weigh_line& l) {
     return l.grams ? given::weighed : given::nothing;
 }
 
+namespace {
+
+/// What a piece weighs as it comes to this bench: after its oven, where it has been in one.
+std::string said_each(const weigh_line& l, const recipe::component& used) {
+    if (!l.grams) return said_grams(used.made.each->used) + " each";
+    const bool is_baked = used.baked && used.made.grams && used.baked->used != used.made.grams->used;
+    return said_grams(l.grams->used / l.count->used) + (is_baked ? " each, baked" : " each");
+}
+
+} // namespace
+
 figures figures_of(const weigh_line& l, const recipe::recipe& r) {
     figures result;
     const auto how = how_given(l);
@@ -99,7 +118,7 @@ figures figures_of(const weigh_line& l, const recipe::recipe& r) {
         if (l.of->component && !l.of->description.empty()) {
             const auto& made = r.components[*l.of->component].made;
             result.unit = l.count->used > 1 ? ingredients::plural(made.piece) : made.piece;
-            if (made.each) result.remark = said_grams(made.each->used) + " each";
+            if (made.each) result.remark = said_each(l, r.components[*l.of->component]);
         } else {
             if (l.of->written->piece) result.unit = l.of->written->piece->text;
             if (l.grams) result.remark = said_grams(l.grams->used);
@@ -116,6 +135,10 @@ figures figures_of(const weigh_line& l, const recipe::recipe& r) {
         if (l.count) result.remark = fmt::format("{} beaten, then weighed", measures::with_fraction(l.count->used));
     }
     if (how == given::poured || (how == given::weighed && !l.count)) result.spoons = spoons_of(l, r.measures);
+    // Ounces and cups are of the middle of a range.
+    if (l.low_part != l.high_part)
+        for (auto* text : {&result.imperial, &result.spoons})
+            if (!text->empty() && !text->starts_with("about ")) *text = "about " + *text;
     return result;
 }
 

@@ -1,6 +1,8 @@
 #include "compiler/cards/method.hpp"
 
+#include "compiler/cards/counted_name.hpp"
 #include "compiler/cards/figures.hpp"
+#include "compiler/ingredients/names.hpp"
 #include "compiler/measures/duration.hpp"
 #include "compiler/measures/kitchen.hpp"
 #include "compiler/measures/ranges.hpp"
@@ -95,12 +97,21 @@ class method_writer {
         const auto amount = said_share(u);
         if (amount.empty()) p.push_back({u.said, true});
         else if (u.is_rest && !had_none) p.push_back({fmt::format("the rest of the {}, {}", u.said, amount), true});
-        else p.push_back({named(amount, u.said, lines_[u.line]), true});
+        else p.push_back({named(amount, u.said, part_of(lines_[u.line], *u.share)), true});
     }
 
     /// `butter 180 g`, but `4 eggs` and `1 case Sweet pastry`.
-    static std::string named(const std::string& amount, const std::string& name, const batch::weigh_line& l) {
-        return how_given(l) == given::counted ? fmt::format("{} {}", amount, name) : fmt::format("{} {}", name, amount);
+    std::string named(const std::string& amount, const std::string& name, const batch::weigh_line& l) const {
+        if (l.of->component && how_given(l) == given::counted && is_named_by_piece(name, l))
+            return fmt::format("{} {}", measures::with_fraction(l.count->used), in_number(name, l.count->used > 1));
+        return how_given(l) == given::counted ? fmt::format("{} {}", amount, counted_name(l, name)) : fmt::format("{} {}", name, amount);
+    }
+
+    /// `1 Tartlet case` of `Tartlet cases`, not `1 case Tartlet cases`.
+    bool is_named_by_piece(const std::string& name, const batch::weigh_line& l) const {
+        const auto& piece = b_.of->components[*l.of->component].made.piece;
+        const auto words = ingredients::compared_words(name);
+        return !l.of->description.empty() && l.low_part == l.high_part && words.size() > 1 && words.back() == ingredients::compared_name(piece);
     }
 
     /// The amount of a part. The part that completes a line shows what the rounding of the others
