@@ -204,6 +204,7 @@ class reader {
         const std::string_view rest(e.begin, text_.text().data() + line.end);
         auto length = std::min(rest.find_first_of("\r\n"), rest.find(" #"));
         if (e.kind == "unreadable-bracket") length = std::min(length, rest.find(']'));
+        if (e.kind == "unopened-bracket") length = 1;
         const auto covered = rest.substr(0, length);
         const auto last = covered.find_last_not_of(" \t");
         return s.between(e.begin, e.begin + (last == covered.npos ? 0 : last + 1));
@@ -224,6 +225,9 @@ class reader {
     }
 
     static std::vector<help> helps_for(const line_error& e, std::string_view text, span where) {
+        if (e.kind == "missing-value" || e.kind == "unreadable-value" || e.kind == "unreadable-amount")
+            if (const auto* entry = begins_as<rules::setting_start>(text) ? key_in(text) : nullptr)
+                return {{fmt::format("for example `{}`", entry->example), {}}};
         if (e.kind != "numbered-step") return {};
         const auto rest = text.substr(text.find_first_of(".)") + 1);
         const auto words = std::string("- ").append(rest.substr(indentation(rest)));
@@ -236,12 +240,19 @@ class reader {
         const auto stop = static_cast<std::size_t>(e.begin - text.data());
         const auto end = text.find_first_of("[]\n", stop);
         const auto open = stop == 0 ? text.npos : text.rfind('[', stop - 1);
-        if (end == text.npos || text[end] != ']' || open == text.npos) return false;
+        if (open == text.npos) return false;
+        if (end == text.npos || text[end] != ']') {
+            auto whole = e;
+            whole.begin = whole.end = text.data() + open;
+            say(e.kind, range_at(whole, where), e.message);
+            return true;
+        }
         const auto between = text.substr(open + 1, end - open - 1);
         const auto at = [&](std::size_t i) { return where.begin + static_cast<std::uint32_t>(i); };
         if (e.kind == "unreadable-bracket") {
+            const bool fails_at_once = between.find_first_not_of(" \t") + open + 1 == stop;
             say(e.kind, {where.file, at(open), at(end + 1)}, e.message,
-                suggest_bracket(between, 0, {where.file, at(open + 1), at(end)}));
+                fails_at_once ? suggest_bracket(between, 0, {where.file, at(open + 1), at(end)}) : std::vector<help>{});
             return true;
         }
         say("unreadable-bracket", {where.file, at(open), at(end + 1)},
@@ -399,7 +410,7 @@ template <typename Rule> diagnostics read_alone(const source& text, scratch& s) 
     try {
         read<Rule>(in, s);
         if (!in.empty())
-            throw line_error{"unexpected-words", "expected the end of the line here", in.current(), in.current()};
+            throw line_error{"unexpected-words", "nothing more can stand here", in.current(), in.current()};
     } catch (const line_error& e) {
         const auto end = e.begin == e.end ? text.text().data() + text.text().size() : e.end;
         messages.push_back({e.kind, severity::error, s.between(e.begin, end), e.message, {}, {}});

@@ -23,7 +23,7 @@ template <> inline constexpr expectation expected<rules::equal_amounts>{"unreada
 template <> inline constexpr expectation expected<rules::name>         {"missing-name", "expected the name of an ingredient after the amount"};
 template <> inline constexpr expectation expected<rules::one_ingredient>{"two-ingredients", "a line holds one ingredient, and this is the next: give it a line of its own"};
 template <> inline constexpr expectation expected<rules::preparation>  {"missing-preparation", "expected how it is prepared after the comma, as in `butter, diced`"};
-template <> inline constexpr expectation expected<rules::end_of_line>  {"unexpected-words", "expected the end of the line here"};
+template <> inline constexpr expectation expected<rules::end_of_line>  {"unexpected-words", "nothing more can stand on this line; a remark begins with `#`"};
 template <> inline constexpr expectation expected<rules::heat>         {"unreadable-bracket", "expected the same temperature on another scale after `=`, as in `[180 C = 350 F]`"};
 template <> inline constexpr expectation expected<rules::inside>       {"unreadable-bracket", "expected an ingredient, a temperature, a time, a length or a weight between the brackets"};
 template <> inline constexpr expectation expected<rules::measured>     {"unreadable-bracket", "expected a number with its measure, as in `[180 C]`, `[12-14 min]`, `[23 cm]` or `[22 g]`"};
@@ -38,7 +38,6 @@ template <> inline constexpr expectation expected<rules::entry>        {"missing
 template <> inline constexpr expectation expected<rules::prose>        {"missing-value", "expected some words after the colon"};
 template <> inline constexpr expectation expected<rules::filled_unit>  {"unreadable-amount", "expected a measure after the number, as in `22 g`"};
 template <> inline constexpr expectation expected<rules::unit_measure> {"unreadable-amount", "expected a weight or volume, as in `22 g`"};
-template <> inline constexpr expectation expected<rules::of_each>      {"unreadable-value", "expected what a piece weighs, as in `rounds of 22 g`"};
 template <> inline constexpr expectation expected<rules::yield>        {"unreadable-value", "expected what is made, as in `2 tarts`, `40 rounds of 22 g`, `rounds of 22 g` or `900 g`"};
 template <> inline constexpr expectation expected<rules::percent_sign> {"unreadable-value", "expected `%` after the number, as in `8% in the oven`"};
 template <> inline constexpr expectation expected<rules::one_loss>     {"unreadable-value", "expected a loss, as in `8% in the oven`"};

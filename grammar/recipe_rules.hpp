@@ -195,7 +195,7 @@ struct stray_close  : one<']'> {};
 struct no_stray     : not_at<stray_close> {};
 struct step_part    : sor<bracket, fold, escaped, plain_text, lone_slash> {};
 struct step_text    : plus<step_part> {};
-struct step_line    : seq<star<blank>, one<'-'>, gap, must<step_text>, must<no_stray>, must<end_of_line>> {};
+struct step_line    : seq<star<blank>, one<'-'>, star<blank>, must<step_text>, must<no_stray>, must<end_of_line>> {};
 
 // Settings: a word, a colon and a value
 struct key          : seq<alpha, star<sor<alnum, one<'-', '_'>>>> {};
@@ -217,7 +217,7 @@ struct yield_unit   : seq<not_at<sor<stick, drop, dash, pinch>>, unit> {};
 struct yield_whole  : seq<new_measure, amount, star<blank>, yield_unit> {};
 struct yield_number : seq<amount> {};
 struct yield_count  : seq<yield_number, opt<gap, piece>, opt<of_each>> {};
-struct yield_piece  : seq<piece, must<of_each>> {};
+struct yield_piece  : seq<piece, of_each> {};
 struct whole_ahead  : seq<opt<about>, counted, star<blank>, yield_unit> {};
 struct yield        : sor<seq<at<whole_ahead>, yield_whole>, seq<at<amount_ahead>, yield_count>, yield_piece> {};
 struct yield_value  : seq<must<yield>, must<end_of_line>> {};
@@ -262,7 +262,7 @@ struct yes_no_value : seq<must<yes_or_no>, must<end_of_line>> {};
 // What a line is, by how it begins
 struct blank_line   : seq<star<blank>, line_end> {};
 struct comment_line : seq<star<blank>, comment, line_end> {};
-struct step_start   : seq<star<blank>, one<'-'>, blank> {};
+struct step_start   : seq<star<blank>, one<'-'>, sor<blank, line_end>> {};
 struct setting_start: setting_head {};
 struct amount_start : seq<star<blank>, amount_ahead> {};
 

@@ -3,6 +3,7 @@
 #include "grammar/settings.hpp"
 
 #include <fmt/format.h>
+#include <utility>
 
 namespace benchcard::grammar {
 
@@ -21,8 +22,7 @@ std::string range(const exact& low, const exact& high) {
 std::string in_quotes(std::string_view text) { return fmt::format("\"{}\"", text); }
 std::string in_quotes(const words& w) { return in_quotes(w.text); }
 
-/// A blank and the text, or nothing where there is no text.
-std::string behind(std::string text) { return text.empty() ? text : " " + text; }
+/// A blank and the words, or nothing where there are none.
 std::string behind(const words& w) { return w.text.empty() ? "" : " " + in_quotes(w); }
 
 template <typename Nodes, typename Show> std::string listed(const Nodes& nodes, std::string_view between, Show show_one) {
@@ -180,6 +180,10 @@ class printer {
 
 } // namespace
 
+std::string show(const tree& file) { return printer(nullptr).run(file); }
+
+std::string show(const tree& file, const source& text) { return printer(&text).run(file); }
+
 std::string show(const amount& a) {
     const std::string about = a.about ? "about " : "";
     switch (a.is) {
@@ -207,9 +211,18 @@ std::string show(const ingredient_line& l) {
 }
 
 std::string show(const step& s) {
-    return "step" + behind(listed(s.parts, " ", [](const auto& part) {
-        return std::visit(cases{[](const words& w) { return in_quotes(w); }, [](const bracket& b) { return show_bracket(b); }}, part);
-    }));
+    std::string result = "step", text;
+    const auto end_text = [&] { result += text.empty() ? "" : " " + in_quotes(std::exchange(text, {})); };
+    for (const auto& part : s.parts) {
+        if (const auto* w = std::get_if<words>(&part)) {
+            text += w->text; // words that follow each other are one text, folded or escaped in the file
+            continue;
+        }
+        end_text();
+        result += " " + show_bracket(std::get<bracket>(part));
+    }
+    end_text();
+    return result;
 }
 
 std::string show(const yield& y) {

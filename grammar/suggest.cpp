@@ -108,7 +108,7 @@ const setting_entry* setting_meant(std::string_view word) {
         {"price", key::costs}, {"cost", key::costs}, {"include", key::use}, {"import", key::use},
         {"warning", key::caution}, {"danger", key::caution}, {"tip", key::note}, {"remark", key::note},
         {"part", key::component}, {"section", key::component}, {"waste", key::loss}, {"bench", key::station},
-        {"section-of-kitchen", key::station}, {"synonyms", key::also}, {"weight", key::weighs},
+        {"synonyms", key::also}, {"weight", key::weighs},
     };
     const auto folded = folded_case(word);
     for (const auto& o : others)

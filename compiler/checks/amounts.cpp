@@ -12,9 +12,19 @@ using grammar::severity;
 
 void check_range(const grammar::amount& a, grammar::diagnostics& to) {
     if (a.low <= a.high) return;
-    to.push_back({"range-upside-down", severity::error, a.where,
-                  fmt::format("this range runs downwards, from {} to {}", measures::with_fraction(a.low), measures::with_fraction(a.high)), {},
-                  {{fmt::format("the smaller number first: {}–{}", measures::with_fraction(a.high), measures::with_fraction(a.low)), {}}}});
+    grammar::diagnostic message{"range-upside-down", severity::error, a.where,
+                                fmt::format("this range runs downwards, from {} to {}", measures::with_fraction(a.low), measures::with_fraction(a.high)), {}, {}};
+    const bool may_be_mixed = a.high < 1 && a.low == measures::whole_part(a.low); // `1-1/2 cups`
+    if (may_be_mixed) message.helps.push_back({fmt::format("if it is one number, write it `{}`", measures::with_fraction(a.low + a.high)), {}});
+    else message.helps.push_back({fmt::format("the smaller number first: `{}-{}`", measures::with_fraction(a.high), measures::with_fraction(a.low)), {}});
+    to.push_back(std::move(message));
+}
+
+/// The same for a pair of figures that has no place of its own.
+void check_pair(const exact& low, const exact& high, grammar::span where, grammar::diagnostics& to) {
+    grammar::amount a;
+    a.where = where, a.low = low, a.high = high;
+    check_range(a, to);
 }
 
 std::string said(const grammar::amount& degrees, grammar::oven_scale scale) {
@@ -40,16 +50,43 @@ void check_temperature(const grammar::temperature& t, grammar::span where, gramm
     if (apart <= 10) return;
     grammar::diagnostic message{"temperatures-disagree", severity::warning, where,
                                 fmt::format("{} and {} are not the same heat", said(t.degrees, t.scale), said(other, scale)), {}, {}};
-    message.notes.push_back({fmt::format("{} is {} °C", said(t.degrees, t.scale), measures::in_decimals(first, 0)), {}});
-    message.notes.push_back({fmt::format("{} is {} °C", said(other, scale), measures::in_decimals(second, 0)), {}});
+    const auto in_celsius = [&](const grammar::amount& degrees, grammar::oven_scale written, const exact& celsius) {
+        if (written == grammar::oven_scale::celsius) return;
+        message.notes.push_back({fmt::format("{} is {} °C", said(degrees, written), measures::in_decimals(celsius, 0)), {}});
+    };
+    in_celsius(t.degrees, t.scale, first);
+    in_celsius(other, scale, second);
     to.push_back(std::move(message));
 }
 
 void check_bracket(const grammar::bracket& b, grammar::diagnostics& to) {
     if (const auto* t = std::get_if<grammar::temperature>(&b.holds)) check_temperature(*t, b.where, to);
     if (const auto* p = std::get_if<grammar::piece_measure>(&b.holds)) check_range(p->of.quantity, to);
+    if (const auto* r = std::get_if<grammar::reference>(&b.holds); r && r->of && r->of->is == grammar::reference::part::sort::amount)
+        check_range(r->of->of.quantity, to);
     if (const auto* d = std::get_if<grammar::duration>(&b.holds); d && d->low_minutes > d->high_minutes)
-        to.push_back({"range-upside-down", severity::error, b.where, "this range of times runs downwards", {}, {}});
+        to.push_back({"range-upside-down", severity::error, b.where, "this range of times runs downwards", {}, {{"the shorter time first", {}}}});
+    if (const auto* l = std::get_if<grammar::length>(&b.holds))
+        for (const auto& side : l->sides) check_range(side, to);
+}
+
+void check_yield(const grammar::yield& y, grammar::diagnostics& to) {
+    if (y.count) check_range(*y.count, to);
+    if (y.each) check_range(y.each->quantity, to);
+    if (y.whole) check_range(y.whole->quantity, to);
+}
+
+void check_setting(const grammar::setting& s, grammar::diagnostics& to) {
+    if (const auto* y = std::get_if<grammar::yield>(&s.value)) check_yield(*y, to);
+    if (const auto* m = std::get_if<grammar::measure>(&s.value)) check_range(m->quantity, to);
+    if (const auto* losses = std::get_if<std::vector<grammar::loss>>(&s.value))
+        for (const auto& l : *losses) check_pair(l.low_percent, l.high_percent, s.value_where, to);
+    if (const auto* keepings = std::get_if<std::vector<grammar::keeping>>(&s.value))
+        for (const auto& k : *keepings)
+            if (k.low_hours > k.high_hours)
+                to.push_back({"range-upside-down", severity::error, k.text.where, "this range of times runs downwards", {}, {{"the shorter time first", {}}}});
+    if (const auto* figures = std::get_if<std::vector<grammar::weight_figure>>(&s.value))
+        for (const auto& f : *figures) check_range(f.mass.quantity, to);
 }
 
 } // namespace
@@ -60,13 +97,16 @@ void check_amounts(const recipe::recipe& r, grammar::diagnostics& to) {
             for (const auto& m : l.written->amounts) check_range(m.quantity, to);
             for (const auto& m : l.written->equals) check_range(m.quantity, to);
         }
-        if (c.makes && c.makes->count) check_range(*c.makes->count, to);
-        if (c.makes && c.makes->each) check_range(c.makes->each->quantity, to);
-        for (const auto& item : c.written->items)
+        for (const auto& item : c.written->items) {
+            if (const auto* s = std::get_if<grammar::setting>(&item.value)) check_setting(*s, to);
             if (const auto* s = std::get_if<grammar::step>(&item.value))
                 for (const auto& part : s->parts)
                     if (const auto* b = std::get_if<grammar::bracket>(&part)) check_bracket(*b, to);
+        }
     }
+    const bool has_head = r.has_product && r.product().written->is != grammar::block::sort::recipe;
+    if (has_head && r.makes) check_yield(*r.makes, to);
+    if (has_head && r.serves) check_yield(*r.serves, to);
 }
 
 } // namespace benchcard::checks

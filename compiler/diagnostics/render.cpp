@@ -34,21 +34,27 @@ std::string painted(std::string_view text, std::string_view escape, colour use) 
 
 /// One character of a line as it is shown, and how many columns of a terminal it takes.
 struct cell {
-    std::string text;
+    std::string_view text;
     std::size_t width;
-    std::size_t bytes; ///< in the source
+    std::size_t begin; ///< the byte of the line at which it stands
 };
 
-cell next_cell(std::string_view rest) {
+constexpr std::string_view replacement = "\xEF\xBF\xBD"; // for what cannot be shown
+
+cell cell_at(std::string_view line, std::size_t begin, std::size_t& next) {
     utf8proc_int32_t code = 0;
-    const auto length = utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(rest.data()),
-                                         static_cast<utf8proc_ssize_t>(rest.size()), &code);
-    if (length <= 0) return {"\xEF\xBF\xBD", 1, 1};
-    if (code == '\t') return {"    ", 4, 1};
-    if (code < 0x20 || code == 0x7F) return {"\xEF\xBF\xBD", 1, 1};
-    const auto width = utf8proc_charwidth(code);
-    return {std::string(rest.substr(0, static_cast<std::size_t>(length))),
-            static_cast<std::size_t>(std::max(width, 0)), static_cast<std::size_t>(length)};
+    const auto length = utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(line.data() + begin),
+                                         static_cast<utf8proc_ssize_t>(line.size() - begin), &code);
+    next = begin + static_cast<std::size_t>(std::max<utf8proc_ssize_t>(length, 1));
+    if (code == '\t') return {"    ", 4, begin};
+    if (length <= 0 || code < 0x20 || code == 0x7F) return {replacement, 1, begin};
+    return {line.substr(begin, next - begin), static_cast<std::size_t>(std::max(utf8proc_charwidth(code), 0)), begin};
+}
+
+std::vector<cell> cells_of(std::string_view line) {
+    std::vector<cell> cells;
+    for (std::size_t i = 0; i < line.size();) cells.push_back(cell_at(line, i, i));
+    return cells;
 }
 
 /// A line cut to what is worth showing around a range, with the carets under it.
@@ -57,40 +63,47 @@ struct excerpt {
     std::string carets;
 };
 
-constexpr std::size_t widest_excerpt = 160;
-constexpr std::size_t before_range = 60;
+constexpr std::size_t widest_excerpt = 100; ///< columns
+constexpr std::size_t before_range = 40;    ///< of these, kept before the range where the line is cut
 
+std::size_t width_of(const std::vector<cell>& cells, std::size_t first, std::size_t last) {
+    std::size_t width = 0;
+    for (; first < last; ++first) width += cells[first].width;
+    return width;
+}
+
+/// The cells to show, from the first to before the last: all of them, or as many as there is
+/// room for from a little before the range on.
+std::pair<std::size_t, std::size_t> window_around(const std::vector<cell>& cells, std::size_t range) {
+    if (width_of(cells, 0, cells.size()) <= widest_excerpt) return {0, cells.size()};
+    auto first = range;
+    for (std::size_t width = 0; first > 0 && width < before_range; width += cells[first].width) --first;
+    auto last = first;
+    for (std::size_t width = 0; last < cells.size(); ++last) {
+        width += cells[last].width;
+        if (width > widest_excerpt) break;
+    }
+    return {first, last};
+}
+
+/// `from` and `to` are bytes of the line; a place without an extent is given one caret.
 excerpt excerpt_of(std::string_view line, std::size_t from, std::size_t to) {
+    const auto cells = cells_of(line);
+    const auto cell_of = [&](std::size_t byte) {
+        const auto found = std::find_if(cells.begin(), cells.end(), [&](const cell& c) { return c.begin >= byte; });
+        return static_cast<std::size_t>(found - cells.begin());
+    };
+    const auto range_begin = cell_of(from);
+    const auto range_end = std::max(cell_of(to), range_begin);
+    const auto [first, last] = window_around(cells, range_begin);
+
     excerpt result;
-    std::size_t shown = 0;
-    const auto start = from > widest_excerpt - before_range ? from - before_range : 0;
-    bool began = start == 0;
-    if (!began) result.line = "…", result.carets = " ";
-    for (std::size_t i = 0; i < line.size();) {
-        const auto c = next_cell(line.substr(i));
-        if (i >= start) {
-            if (shown + c.width > widest_excerpt) {
-                result.line += "…";
-                break;
-            }
-            const bool marked = i >= from && i < to;
-            result.line += c.text;
-            result.carets.append(c.width, marked ? '^' : ' ');
-            shown += c.width;
-        }
-        i += c.bytes;
-    }
-    if (from >= line.size() || from == to) {
-        result.carets.erase(std::min(result.carets.size(), result.carets.find_last_not_of(' ') + 1));
-        std::size_t width = 0;
-        for (std::size_t i = start; i < std::min(from, line.size());) {
-            const auto c = next_cell(line.substr(i));
-            width += c.width;
-            i += c.bytes;
-        }
-        result.carets = std::string(width + (began ? 0 : 1), ' ') + "^";
-    }
-    result.carets.erase(result.carets.find_last_not_of(' ') + 1);
+    if (first > 0) result.line += "…";
+    for (auto i = first; i < last; ++i) result.line += cells[i].text;
+    if (last < cells.size()) result.line += "…";
+    const auto before = width_of(cells, first, range_begin) + (first > 0 ? 1 : 0);
+    const auto marked = width_of(cells, range_begin, std::min(range_end, last));
+    result.carets = std::string(before, ' ') + std::string(std::max<std::size_t>(marked, 1), '^');
     return result;
 }
 

@@ -163,18 +163,29 @@ class line_reader {
         else if (!found.grams && found.how == weighed_by::piece) say_piece_unknown(result, written);
     }
 
+    /// Things of the trade that are counted, and are no misspelt measure for being near one.
+    static bool is_counted_thing(const std::string& word) {
+        constexpr std::string_view things[] = {"slice", "stalk", "cap", "dish", "stock", "crop", "drip", "pack", "sack", "stem",
+                                               "sheet", "leaf",  "head", "half", "punch", "bunch", "quarter", "chop", "clip", "pin"};
+        const auto one = ingredients::compared_name(word);
+        return std::find(std::begin(things), std::end(things), one) != std::end(things);
+    }
+
     /// The measure that the first word of a counted line was meant to be: `2 cupps flour`.
     static std::string measure_meant(const std::string& first_word) {
-        std::vector<std::string> all;
+        if (is_counted_thing(first_word)) return "";
+        std::vector<std::string> all = {"teaspoon", "tablespoon", "ounce", "pound", "gram", "kilogram", "litre", "millilitre"};
         for (const auto u : grammar::all_units) {
             const std::string name(grammar::short_name(u));
             constexpr std::size_t too_short_to_compare = 3;
-            if (name.size() < too_short_to_compare || name.find(' ') != name.npos) continue;
-            all.push_back(name);
-            all.push_back(ingredients::plural(name));
+            if (name.size() >= too_short_to_compare && name.find(' ') == name.npos) all.push_back(name);
         }
+        for (std::size_t i = all.size(); i-- > 0;) all.push_back(ingredients::plural(all[i]));
+        // Short words are near many: only one slip counts as one.
+        constexpr std::size_t long_word = 8;
         const auto near = grammar::nearest(first_word, all, 1);
-        return near.empty() ? "" : near.front();
+        const bool meant = !near.empty() && (first_word.size() >= long_word || grammar::distance(first_word, near.front()) <= 1);
+        return meant ? near.front() : "";
     }
 
     void say_piece_unknown(const line& result, const grammar::ingredient_line& written) {

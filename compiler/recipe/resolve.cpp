@@ -29,6 +29,13 @@ bool has_lines(const block& b) {
     });
 }
 
+/// `glass` and `glasses` are `glasses`; of several words the last is the piece.
+std::string many(const std::string& written) {
+    const auto space = written.rfind(' ');
+    const auto first = space == written.npos ? 0 : space + 1;
+    return written.substr(0, first) + ingredients::plural(ingredients::singular(written.substr(first)));
+}
+
 /// A component as its settings state it; lines and steps come later.
 component stated_component(const block& b) {
     component c;
@@ -307,14 +314,14 @@ class resolver {
         if (!c.per) return;
         const auto* whole = c.makes ? &*c.makes : nullptr;
         if (!whole || !whole->count) {
-            auto message = error_at("per-without-makes", c.per_where, fmt::format("how many {} makes is not said, so how often these amounts are made is not known", c.title));
-            message.helps.push_back({"say it: `makes: 2 tarts`", {}});
+            auto message = error_at("per-without-makes", c.per_where, fmt::format("{} does not say how many it makes, so how often these amounts are made is not known", c.title));
+            message.helps.push_back({fmt::format("say it in {}: `makes: 12 {}`", c.title, c.per->piece ? many(c.per->piece->text) : "pieces"), {}});
             return say(std::move(message));
         }
         if (!c.per->count) return say(error_at("per-without-number", c.per_where, "how many these amounts are for is not said, as in `per: 1 tart`"));
         const auto piece = [](const grammar::yield& y) { return y.piece ? ingredients::compared_name(y.piece->text) : std::string(); };
         if (piece(*c.per) != piece(*whole) && !piece(*c.per).empty()) {
-            auto message = error_at("per-other-piece", c.per_where, fmt::format("{} makes {}, not {}", c.title, whole->piece ? whole->piece->text : "pieces", c.per->piece->text));
+            auto message = error_at("per-other-piece", c.per_where, fmt::format("{} makes {}, not {}", c.title, whole->piece ? many(whole->piece->text) : "pieces", many(c.per->piece->text)));
             message.notes.push_back({"this is what it makes", c.makes_where});
             return say(std::move(message));
         }
