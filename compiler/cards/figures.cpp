@@ -109,31 +109,61 @@ std::string said_each(const weigh_line& l, const recipe::component& used) {
 
 } // namespace
 
-figures figures_of(const weigh_line& l, const recipe::recipe& r) {
-    figures result;
-    const auto how = how_given(l);
-    if (how == given::counted) {
-        const auto s = shown_count(l);
-        result.amount = s.figure;
-        if (l.of->component && !l.of->description.empty()) {
-            const auto& made = r.components[*l.of->component].made;
-            result.unit = l.count->used > 1 ? ingredients::plural(made.piece) : made.piece;
-            if (made.each) result.remark = said_each(l, r.components[*l.of->component]);
-        } else {
-            if (l.of->written->piece) result.unit = l.of->written->piece->text;
-            if (l.grams) result.remark = said_grams(l.grams->used);
-        }
-    } else if (how == given::poured) {
-        const auto s = shown_ml(l);
-        result.amount = s.figure, result.unit = s.unit;
-        result.imperial = measures::in_fluid_ounces(millilitres{l.ml->used}, r.measures);
-        if (result.imperial.empty() && l.grams) result.imperial = measures::in_ounces(grams{l.grams->used});
-    } else if (how == given::weighed) {
-        const auto s = shown_grams(l);
-        result.amount = s.figure, result.unit = s.unit;
-        result.imperial = measures::in_ounces(grams{l.grams->used});
-        if (l.count) result.remark = fmt::format("{} beaten, then weighed", measures::with_fraction(l.count->used));
+namespace {
+
+/// What is counted is named: the pieces of a component, or what stands before an equals sign.
+std::string counted_unit(const weigh_line& l, const recipe::recipe& r) {
+    if (l.of->component && !l.of->description.empty()) {
+        const auto& piece = r.components[*l.of->component].made.piece;
+        return l.count->used > 1 ? ingredients::plural(piece) : piece;
     }
+    return l.of->written->piece ? l.of->written->piece->text : "";
+}
+
+measures::shown shown_amount(const weigh_line& l, const recipe::recipe& r) {
+    switch (how_given(l)) {
+    case given::counted: return {shown_count(l).figure, counted_unit(l, r)};
+    case given::poured: return shown_ml(l);
+    case given::weighed: return shown_grams(l);
+    case given::nothing: return {};
+    }
+    return {};
+}
+
+/// The range that filling the measure in other ways gives, where it is wider than 5 %.
+std::string said_spread(const weigh_line& l) {
+    const bool is_stated = !l.of->written->equals.empty();
+    if (l.of->how != recipe::weighed_by::volume || is_stated || l.low_part != l.high_part) return "";
+    if ((l.grams->high - l.grams->low) * 20 <= l.grams->used) return "";
+    const auto low = measures::on_a_scale(grams{l.grams->low}), high = measures::on_a_scale(grams{l.grams->high});
+    if (low == high || low.unit != high.unit) return "";
+    return measures::range_of(low.figure, high.figure, " " + high.unit) + " as filled";
+}
+
+std::string remark_of(const weigh_line& l, const recipe::recipe& r, given how) {
+    if (how == given::weighed)
+        return l.count ? fmt::format("{} beaten, then weighed", measures::with_fraction(l.count->used)) : said_spread(l);
+    if (how != given::counted) return "";
+    if (l.of->component && !l.of->description.empty()) {
+        const auto& used = r.components[*l.of->component];
+        return used.made.each ? said_each(l, used) : "";
+    }
+    return l.grams ? said_grams(l.grams->used) : "";
+}
+
+std::string imperial_of(const weigh_line& l, const recipe::recipe& r, given how) {
+    if (how == given::poured)
+        if (auto fluid = measures::in_fluid_ounces(millilitres{l.ml->used}, r.measures); !fluid.empty()) return fluid;
+    const bool by_weight = how == given::poured || how == given::weighed;
+    return by_weight && l.grams ? measures::in_ounces(grams{l.grams->used}) : "";
+}
+
+} // namespace
+
+figures figures_of(const weigh_line& l, const recipe::recipe& r) {
+    const auto how = how_given(l);
+    auto shown = shown_amount(l, r);
+    figures result{std::move(shown.figure), std::move(shown.unit), imperial_of(l, r, how), "", remark_of(l, r, how)};
     if (how == given::poured || (how == given::weighed && !l.count)) result.spoons = spoons_of(l, r.measures);
     // Ounces and cups are of the middle of a range.
     if (l.low_part != l.high_part)
@@ -143,8 +173,8 @@ figures figures_of(const weigh_line& l, const recipe::recipe& r) {
 }
 
 std::string said(const weigh_line& l, const recipe::recipe& r) {
-    const auto f = figures_of(l, r);
-    return f.unit.empty() ? f.amount : f.amount + " " + f.unit;
+    const auto s = shown_amount(l, r);
+    return s.unit.empty() ? s.figure : s.figure + " " + s.unit;
 }
 
 weigh_line part_of(const weigh_line& l, const exact& factor) {

@@ -18,7 +18,9 @@ struct figures {
     std::string unit;     ///< `g`, `ml`, `cases`; empty for what is simply counted
     std::string imperial; ///< `14 oz`, `8 fl oz`; empty where a cook would not
     std::string spoons;   ///< `1¾ cups`; empty where a cook would not
-    std::string remark;   ///< `200 g`: what counted things weigh, or how many a weight stands for
+    /// `200 g`: what counted things weigh, or how many a weight stands for; or the range that the
+    /// way a measure is filled gives, where it is wider than 5 %.
+    std::string remark;
 };
 figures figures_of(const batch::weigh_line& l, const recipe::recipe& r);
 

@@ -19,6 +19,7 @@ std::vector<kind_entry> recipe_kinds() {
         {"circular-components", error, "components that are made of each other"},
         {"circular-use", error, "files that use each other"},
         {"demand-exceeds-yield", error, "more of a component is used than is made"},
+        {"differs-from-table", hint, "an ingredient of one's own that weighs other than the table gives"},
         {"duplicate-component", error, "two components of one name"},
         {"line-outside-component", error, "an ingredient or a step before the first component"},
         {"mix-too-small", error, "more is to be made than the ingredients weigh"},

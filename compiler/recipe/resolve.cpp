@@ -1,6 +1,7 @@
 #include "compiler/recipe/resolve.hpp"
 
 #include "compiler/ingredients/names.hpp"
+#include "compiler/measures/kitchen.hpp"
 #include "compiler/recipe/scope.hpp"
 #include "compiler/recipe/weighing.hpp"
 #include "grammar/nearest.hpp"
@@ -63,7 +64,7 @@ component stated_component(const block& b) {
 class resolver {
   public:
     resolver(const book& files, const ingredients::table& table, system override)
-        : files_(files), override_(override) {
+        : files_(files), table_(table), override_(override) {
         result_.meaning.own = std::make_unique<ingredients::table>(&table);
     }
 
@@ -88,6 +89,7 @@ class resolver {
     };
 
     const book& files_;
+    const ingredients::table& table_;
     system override_;
     resolved result_;
     std::vector<system> systems_; ///< of each file
@@ -104,8 +106,28 @@ class resolver {
         for (auto i = files_.trees.size(); i-- > 0;) {
             auto found = ingredients::definitions_in(files_.trees[i], false);
             for (auto& m : found.messages) say(std::move(m));
-            for (auto& e : found.entries) result_.meaning.own->add(std::move(e));
+            for (auto& e : found.entries) {
+                compare_with_table(e);
+                result_.meaning.own->add(std::move(e));
+            }
         }
+    }
+
+    /// An ingredient that is defined anew is used as defined; where it lies outside what the table
+    /// gives for it, that is said.
+    void compare_with_table(const ingredients::entry& own) {
+        const auto known = table_.find(own.name, ingredients::country::any);
+        if (!known.match || ingredients::compared_name(known.match->name) != ingredients::compared_name(own.name)) return;
+        const auto here = density_of(own, "");
+        const auto there = density_of(*known.match, "");
+        if (!here || !there || (here->used >= there->low && here->used <= there->high)) return;
+        const auto per_100_ml = [](const exact& v) { return measures::in_decimals(v * 100, 1); };
+        grammar::diagnostic message{"differs-from-table", grammar::severity::hint, own.where,
+                                    fmt::format("{} weighs {} g for 100 ml here, which is outside what the ingredient table gives", own.name, per_100_ml(here->used)), {}, {}};
+        message.notes.push_back({there->low == there->high ? fmt::format("the table gives {} g", per_100_ml(there->used)) : fmt::format("the table gives {} to {} g", per_100_ml(there->low), per_100_ml(there->high)), {}});
+        if (!there->figure->source.empty()) message.notes.push_back({"by " + there->figure->source, {}});
+        message.notes.push_back({"what is defined here is what counts", {}});
+        say(std::move(message));
     }
 
     void read_heads() {
