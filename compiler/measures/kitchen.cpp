@@ -79,7 +79,12 @@ std::string with_fraction(const exact& value, int decimals) {
 
 shown on_a_scale(grams weight) { return with_unit(weight.value, "g", "kg"); }
 
-shown in_a_jug(millilitres volume) { return with_unit(volume.value, "ml", "l"); }
+shown in_a_jug(millilitres volume) {
+    // A US spoon is 1.4 % less than the 5 or 15 ml that a jug or a spoon shows for it.
+    const exact whole = rounded_to(volume.value, 1);
+    const bool nearly_whole = whole > 0 && abs(volume.value - whole) * 50 <= whole;
+    return with_unit(nearly_whole ? whole : volume.value, "ml", "l");
+}
 
 std::string in_ounces(grams weight) {
     const exact ounces = weight.value / weight_of(unit::ounce)->value;

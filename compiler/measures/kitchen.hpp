@@ -18,7 +18,8 @@ struct shown {
 /// A weight on a kitchen scale: to the gram from 10 g up, to 0.1 g below that; in kg, to 10 g,
 /// from 10 kg up. Never `0`: below 0.1 g it has its first significant figure.
 shown on_a_scale(grams weight);
-/// A volume in a measuring jug: to the ml from 10 ml up, to 0.1 ml below, as on a scale
+/// A volume in a measuring jug: to the ml from 10 ml up; below, to the ml where that is within 2 %,
+/// else to 0.1 ml, as on a scale
 /// below that; in l, to 10 ml, from 10 l up.
 shown in_a_jug(millilitres volume);
 /// A weight in ounces, to the eighth below 2 oz and to the quarter above; from a pound up in

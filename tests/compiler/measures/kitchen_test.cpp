@@ -114,7 +114,8 @@ TEST_CASE("a scale never shows nothing for something") {
 TEST_CASE("a jug shows millilitres, and litres from 10 l") {
     CHECK(in_a_jug({250}) == shown{"250", "ml"});
     CHECK(in_a_jug({exact(2365882365, 10000000)}) == shown{"237", "ml"});
-    CHECK(in_a_jug({exact(492892159375, 100000000000)}) == shown{"4.9", "ml"});
+    CHECK(in_a_jug({exact(492892159375, 100000000000)}) == shown{"5", "ml"}); // a US teaspoon
+    CHECK(in_a_jug({exact(739338239063, 100000000000)}) == shown{"7.4", "ml"});
     CHECK(in_a_jug({12340}) == shown{"12.34", "l"});
     CHECK(in_a_jug({exact(1, 20)}) == shown{"0.05", "ml"});
 }
