@@ -73,4 +73,11 @@ void add_words(scratch& s, span where, std::string_view text) {
     }
 }
 
+void add_fold(scratch& s, span where) {
+    if (!s.prose.empty() && !s.prose.ends_with(' ')) s.prose += ' ';
+    if (s.method.parts.empty()) return;
+    const auto* last = std::get_if<words>(&s.method.parts.back());
+    if (!last || !last->text.ends_with(' ')) add_words(s, where, " ");
+}
+
 } // namespace benchcard::grammar

@@ -200,13 +200,15 @@ template <> struct action<rules::piece_weight> { static void apply0(scratch& s) 
 
 // Steps
 void add_words(scratch& s, span where, std::string_view text);
+/// A line's end within a text is one blank, however many lines it takes, and none at its beginning.
+void add_fold(scratch& s, span where);
 template <> struct action<rules::plain_text> { static void apply(const auto& in, scratch& s) { add_words(s, s.of(in), in.string_view()); } };
 template <> struct action<rules::lone_slash> { static void apply(const auto& in, scratch& s) { add_words(s, s.of(in), in.string_view()); s.prose += '\\'; } };
 template <> struct action<rules::escaped> { static void apply(const auto& in, scratch& s) {
     add_words(s, s.of(in), in.string_view().substr(1));
     s.prose += in.string_view().substr(1);
 } };
-template <> struct action<rules::fold> { static void apply(const auto& in, scratch& s) { add_words(s, s.of(in), " "); s.prose += ' '; } };
+template <> struct action<rules::fold> { static void apply(const auto& in, scratch& s) { add_fold(s, s.of(in)); } };
 template <> struct action<rules::prose_text> { static void apply(const auto& in, scratch& s) {
     s.prose += in.string_view();
 } };

@@ -26,6 +26,7 @@ struct comment      : seq<one<'#'>, comment_text> {};
 struct tail         : seq<star<blank>, opt<comment>> {};
 struct end_of_line  : seq<tail, line_end> {};
 struct comment_ahead: seq<gap, one<'#'>> {};
+struct no_comment   : not_at<one<'#'>> {};
 
 // Numbers
 struct digits       : plus<digit> {};
@@ -122,9 +123,9 @@ struct counted_piece: seq<gap, at<piece_word, equal_sign>, piece_word> {};
 struct of_word      : seq<word<'o','f'>, gap> {};
 struct more_ahead   : seq<gap, sor<one<'+'>, word<'p','l','u','s'>>, star<blank>, sor<digit, vulgar_fraction>> {};
 struct name_end     : sor<line_end, comment_ahead, one<','>, seq<gap, word<'o','r'>, gap>, more_ahead> {};
-struct name         : plus<not_at<name_end>, next_bit> {};
+struct name         : seq<no_comment, plus<not_at<name_end>, next_bit>> {};
 struct alternative  : seq<gap, word<'o','r'>, gap, must<name>> {};
-struct preparation  : plus<not_at<sor<line_end, comment_ahead, one<','>>>, next_bit> {};
+struct preparation  : seq<no_comment, plus<not_at<sor<line_end, comment_ahead, one<','>>>, next_bit>> {};
 struct preparations : star<one<','>, star<blank>, must<preparation>, star<blank>> {};
 struct one_ingredient : not_at<more_ahead> {};
 struct numbered_step: seq<digits, one<'.', ')'>, gap> {};
@@ -167,7 +168,8 @@ struct length_ahead : seq<opt<about>, counted, star<blank>, length_unit> {};
 struct length       : seq<amount, star<blank>, length_unit> {};
 
 // Steps: text, with what the card must compute in brackets
-struct fold         : seq<star<blank>, opt<comment>, eol, gap, opt<comment>> {};
+struct fold_ahead   : at<star<blank>, opt<comment>, eol, gap> {}; // looked for first: a comment is read once
+struct fold         : seq<fold_ahead, star<blank>, opt<comment>, eol, gap, opt<comment>> {};
 struct escaped      : seq<one<'\\'>, one<'[', ']', '\\', '#'>> {};
 struct plain_text   : plus<not_at<sor<eol, comment_ahead, one<'[', ']', '\\'>, seq<gap, sor<eol, eof>>>>, next_bit> {};
 struct lone_slash   : one<'\\'> {};
@@ -194,24 +196,24 @@ struct bracket      : seq<one<'['>, star<blank>, must<inside>, must<closing>> {}
 struct stray_close  : one<']'> {};
 struct no_stray     : not_at<stray_close> {};
 struct step_part    : sor<bracket, fold, escaped, plain_text, lone_slash> {};
-struct step_text    : plus<step_part> {};
+struct step_text    : seq<not_at<comment, eof>, plus<step_part>> {};
 struct step_line    : seq<star<blank>, one<'-'>, star<blank>, must<step_text>, must<no_stray>, must<end_of_line>> {};
 
 // Settings: a word, a colon and a value
 struct key          : seq<alpha, star<sor<alnum, one<'-', '_'>>>> {};
 struct setting_head : seq<star<blank>, key, star<blank>, one<':'>, star<blank>> {};
-struct value_text   : plus<not_at<sor<line_end, comment_ahead>>, next_bit> {};
+struct value_text   : seq<no_comment, plus<not_at<sor<line_end, comment_ahead>>, next_bit>> {};
 struct prose_text   : plus<not_at<sor<eol, comment_ahead, one<'\\'>, seq<gap, sor<eol, eof>>>>, next_bit> {};
-struct prose        : plus<sor<fold, escaped, prose_text, lone_slash>> {};
+struct prose        : seq<not_at<comment, eof>, plus<sor<fold, escaped, prose_text, lone_slash>>> {};
 struct words_value  : seq<must<value_text>, must<end_of_line>> {};
 struct prose_value  : seq<must<prose>, must<end_of_line>> {};
-struct entry        : plus<not_at<sor<line_end, comment_ahead, one<','>>>, next_bit> {};
+struct entry        : seq<no_comment, plus<not_at<sor<line_end, comment_ahead, one<','>>>, next_bit>> {};
 struct comma        : seq<star<blank>, one<','>, star<blank>> {};
 template <typename R> struct list_of : seq<must<R>, star<comma, must<R>>, must<end_of_line>> {};
 struct list_value   : list_of<entry> {};
 
 struct piece_end    : sor<line_end, comment_ahead, one<','>, seq<gap, word<'o','f'>, gap, amount_ahead>> {};
-struct piece        : plus<not_at<piece_end>, next_bit> {};
+struct piece        : seq<no_comment, plus<not_at<piece_end>, next_bit>> {};
 struct of_each      : seq<gap, word<'o','f'>, gap, must<unit_measure>> {};
 struct yield_unit   : seq<not_at<sor<stick, drop, dash, pinch>>, unit> {};
 struct yield_whole  : seq<new_measure, amount, star<blank>, yield_unit> {};
@@ -220,7 +222,7 @@ struct yield_count  : seq<yield_number, opt<gap, piece>, opt<of_each>> {};
 struct yield_piece  : seq<piece, of_each> {};
 struct whole_ahead  : seq<opt<about>, counted, star<blank>, yield_unit> {};
 struct yield        : sor<seq<at<whole_ahead>, yield_whole>, seq<at<amount_ahead>, yield_count>, yield_piece> {};
-struct yield_value  : seq<must<yield>, must<end_of_line>> {};
+struct yield_value  : seq<sor<yield, raise<yield>>, must<end_of_line>> {};
 
 struct percent_sign : seq<star<blank>, one<'%'>> {};
 struct one_loss     : seq<counted, must<percent_sign>, star<blank>, opt<entry>> {};

@@ -66,10 +66,14 @@ help amount_first(span where, std::string_view amount, std::string_view name) {
                         "an ingredient line begins with its amount");
 }
 
-/// Whether a value could stand behind a setting of this form, so that it is worth offering.
-bool reads_as(value_form form, std::string_view value) {
-    switch (form) {
-    case value_form::yield: return is_wholly<rules::yield_value>(value);
+/// Whether a value could well stand behind a setting, so that it is worth offering: `makes a firm
+/// dough when kneaded.` and `use the blender` are sentences, though words may be read as values.
+bool reads_as(const setting_entry& entry, std::string_view value) {
+    const bool is_sentence = value.ends_with('.') && entry.form != value_form::prose;
+    if (is_sentence || (entry.name == key::use && value.find('.') == value.npos)) return false;
+    switch (entry.form) {
+    case value_form::yield:
+        return is_wholly<rules::yield_value>(value) && value.find_first_of("0123456789") != value.npos;
     case value_form::losses: return is_wholly<rules::loss_value>(value);
     case value_form::keepings: return length_matched<rules::keep_time>(value) > 0;
     case value_form::tin_size: return is_wholly<rules::tin_value>(value);
@@ -159,7 +163,7 @@ std::vector<help> suggest_line(std::string_view line, span where, block::sort in
     }
     if (const auto [entry, length] = setting_at_start(text); entry && length < text.size()) {
         const auto value = trimmed(text.substr(length), " \t:");
-        if (may_stand(*entry, in) && reads_as(entry->form, value))
+        if (may_stand(*entry, in) && reads_as(*entry, value))
             return {replace_line(where, fmt::format("{}: {}", entry->word, value),
                                  "a setting is its word, a colon and its value")};
     }
