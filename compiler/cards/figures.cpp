@@ -1,5 +1,6 @@
 #include "compiler/cards/figures.hpp"
 
+#include "compiler/cards/counted_name.hpp"
 #include "compiler/ingredients/names.hpp"
 #include "compiler/measures/kitchen.hpp"
 #include "compiler/measures/ranges.hpp"
@@ -107,17 +108,13 @@ std::string said_each(const weigh_line& l, const recipe::component& used) {
     return said_grams(l.grams->used / l.count->used) + (is_baked ? " each, baked" : " each");
 }
 
-} // namespace
-
-namespace {
-
 /// What is counted is named: the pieces of a component, or what stands before an equals sign.
 std::string counted_unit(const weigh_line& l, const recipe::recipe& r) {
     if (l.of->component && !l.of->description.empty()) {
         const auto& piece = r.components[*l.of->component].made.piece;
         return l.count->used > 1 ? ingredients::plural(piece) : piece;
     }
-    return l.of->written->piece ? l.of->written->piece->text : "";
+    return l.of->written->piece ? in_number(l.of->written->piece->text, l.count->used > 1) : "";
 }
 
 measures::shown shown_amount(const weigh_line& l, const recipe::recipe& r) {

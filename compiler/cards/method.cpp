@@ -46,7 +46,7 @@ std::string said_length(const grammar::length& l) {
 
 class method_writer {
   public:
-    method_writer(const batch::component_batch& c, const batch::batch& b) : c_(c), b_(b), shown_(c.lines.size()) {
+    method_writer(const batch::component_batch& c, const batch::batch& b) : c_(c), b_(b), shown_(c.lines.size()), shares_(c.lines.size()) {
         for (const auto& l : c.lines) lines_.push_back(batch::weigh_line(l));
         // Amounts given `per:` one piece are used so in the steps, whatever the batch.
         const auto& per = c.of->per;
@@ -74,6 +74,7 @@ class method_writer {
     const batch::batch& b_;
     std::vector<batch::weigh_line> lines_;
     std::vector<exact> shown_; ///< of each line, the grams the steps have shown so far
+    std::vector<exact> shares_; ///< of each line, the share the steps have used so far
     bool per_piece_ = false;
 
     std::string said_per() const {
@@ -93,7 +94,7 @@ class method_writer {
 
     void add_use(paragraph& p, const recipe::line_use& u) {
         if (!u.share) return p.push_back({u.said, false});
-        const bool had_none = shown_[u.line] == 0;
+        const bool had_none = shares_[u.line] == 0;
         const auto amount = said_share(u);
         if (amount.empty()) p.push_back({u.said, true});
         else if (u.is_rest && !had_none) p.push_back({fmt::format("the rest of the {}, {}", u.said, amount), true});
@@ -119,15 +120,21 @@ class method_writer {
     std::string said_share(const recipe::line_use& u) {
         const auto& l = lines_[u.line];
         auto& so_far = shown_[u.line];
+        shares_[u.line] += *u.share;
+        const auto as_shared = said(part_of(l, *u.share), *b_.of);
         if (!u.is_part || how_given(l) != given::weighed || l.low_part != l.high_part) {
             so_far += *u.share;
-            return said(part_of(l, *u.share), *b_.of);
+            return as_shared;
         }
-        const auto step = [](const exact& grams) { return grams < 10 ? exact(1, 10) : exact(1); };
-        const auto whole = measures::rounded_to(l.grams->used, step(l.grams->used));
-        const auto part = u.is_rest ? exact(whole - so_far) : measures::rounded_to(l.grams->used * *u.share, step(l.grams->used * *u.share));
+        const auto part = shares_[u.line] == 1 ? exact(as_on_a_scale(l.grams->used) - so_far) : as_on_a_scale(l.grams->used * *u.share);
+        if (part <= 0) return as_shared; // what is too little for the others' rounding to leave it any
         so_far += part;
-        return said_grams(part);
+        return part < 10000 ? measures::in_decimals(part, 1) + " g" : measures::in_decimals(part / 1000, 3) + " kg";
+    }
+
+    /// Grams rounded as a scale shows them.
+    static exact as_on_a_scale(const exact& grams) {
+        return measures::rounded_to(grams, grams < 10 ? exact(1, 10) : grams < 10000 ? exact(1) : exact(10));
     }
 
     void add_use(paragraph& p, const recipe::rest_use& u) {

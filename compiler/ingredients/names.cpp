@@ -40,6 +40,16 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 6> ves_words
     {"knives", "knife"}, {"calves", "calf"}, {"shelves", "shelf"},
 }};
 
+/// Words whose -s alone makes the plural, though their ending looks like more: `brioches` come
+/// from a brioche, but `peaches` from a peach.
+bool takes_s_alone(std::string_view many) {
+    constexpr std::string_view words[] = {"cookies",  "brownies", "smoothies", "bries",    "calories", "veggies",  "brioches",
+                                          "quiches",  "ganaches", "fraiches",  "leches",   "tranches", "ceviches", "roes",
+                                          "toes",     "shoes",    "aloes"};
+    const bool after_z = many.ends_with("zes") && !many.ends_with("zzes"); // glazes
+    return after_z || std::find(std::begin(words), std::end(words), many) != std::end(words);
+}
+
 /// Words that take -es in the plural. Not every -ses does: cases come from a case.
 bool ends_in_hissing(std::string_view stem) {
     return stem.ends_with("ss") || stem.ends_with("us") || stem.ends_with("x") || stem.ends_with("z") || stem.ends_with("ch") ||
@@ -52,7 +62,9 @@ std::string singular(std::string_view word) {
     for (const auto& [many, one] : ves_words)
         if (word == many) return std::string(one);
     if (word.size() < 4 && word != "eggs") return std::string(word);
-    if (word.ends_with("ies") && word.size() > 4 && word != "cookies" && word != "brownies" && word != "smoothies")
+    if (word.ends_with("eaux")) return std::string(word.substr(0, word.size() - 1));
+    if (takes_s_alone(word)) return std::string(word.substr(0, word.size() - 1));
+    if (word.ends_with("ies") && word.size() > 4)
         return std::string(word.substr(0, word.size() - 3)) + "y";
     if (word.ends_with("oes")) return std::string(word.substr(0, word.size() - 2));
     if (word.ends_with("es") && ends_in_hissing(word.substr(0, word.size() - 2)) && word != "molasses")
@@ -65,6 +77,7 @@ std::string singular(std::string_view word) {
 std::string plural(std::string_view word) {
     for (const auto& [many, one] : ves_words)
         if (word == one) return std::string(many);
+    if (word.ends_with("eau")) return std::string(word) + "x"; // gateaux
     const bool vowel_before_y =
         word.size() > 1 && std::string_view("aeiou").find(word[word.size() - 2]) != std::string_view::npos;
     if (word.ends_with("y") && !vowel_before_y) return std::string(word.substr(0, word.size() - 1)) + "ies";

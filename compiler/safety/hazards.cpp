@@ -71,7 +71,7 @@ std::vector<std::vector<hazard>> hazards_of(const recipe::recipe& r) {
             if (l.what) in.merge(raw_in(*l.what));
             for (const auto* other : l.others) in.merge(raw_in(*other));
         }
-        for (const auto what : in) result[i].push_back({what, cooking[i], later[i]});
+        for (const auto what : in) result[i].push_back({what, cooking[i], later[i], !used[i] && i + 1 < count});
         if (!cooking[i]) leaves[i] = in;
     }
     return result;
@@ -90,6 +90,18 @@ std::string never_cooked(raw what) {
     case raw::pulses: return "Dried pulses, and no step boils them: some are poisonous until they are boiled hard.";
     }
     return "";
+}
+
+/// `Raw flour, egg and meat`
+std::string listed(const std::vector<std::string>& names) {
+    std::string list = "Raw ";
+    for (std::size_t i = 0; i < names.size(); ++i) list += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+    return list;
+}
+
+/// What a house file makes for other recipes: whether they cook it is not known here.
+std::string for_cooking_only(const std::string& list) {
+    return list + ", not cooked here: only for what is cooked later. Do not taste, wash hands and bench after.";
 }
 
 std::string until_cooked(const std::string& list) {
@@ -111,15 +123,14 @@ std::string name_of(raw what) {
 
 std::vector<std::string> cautions_for(const std::vector<hazard>& hazards) {
     std::vector<std::string> result;
-    std::vector<std::string> raw_for_now;
+    std::vector<std::string> raw_for_now, raw_for_others;
     for (const auto& h : hazards) {
         if (h.cooked_here || h.cooked_later) raw_for_now.push_back(name_of(h.what));
+        else if (h.for_others) raw_for_others.push_back(name_of(h.what));
         else result.push_back(never_cooked(h.what));
     }
-    std::string list;
-    for (std::size_t i = 0; i < raw_for_now.size(); ++i)
-        list += (i == 0 ? "Raw " : i + 1 == raw_for_now.size() ? " and " : ", ") + raw_for_now[i];
-    if (!list.empty()) result.push_back(until_cooked(list));
+    if (!raw_for_others.empty()) result.push_back(for_cooking_only(listed(raw_for_others)));
+    if (!raw_for_now.empty()) result.push_back(until_cooked(listed(raw_for_now)));
     return result;
 }
 

@@ -25,6 +25,7 @@ struct hazard {
     raw what;
     bool cooked_here = false;  ///< by a step of this component
     bool cooked_later = false; ///< by every component that uses it
+    bool for_others = false;   ///< no component of this recipe uses it, and it is not the product
 };
 /// For each component the raw things in it, its own and those of what it is made of, that were
 /// not cooked before they came into it.

@@ -1,0 +1,91 @@
+#include "compiler/cards/figures.hpp"
+
+#include "../recipe/reading.hpp"
+#include "compiler/cards/deal.hpp"
+
+/// What a row of the weigh-out shows.
+namespace benchcard::testing {
+
+namespace {
+
+styles::weigh_row row_of(const std::string& line, const std::string& head = "", const exact& factor = 1) {
+    const auto c = compiled(with_lines(line, head));
+    INFO(line);
+    REQUIRE_FALSE(grammar::has_errors(c->messages));
+    return cards::deal(batch::scale(c->meaning, factor)).back().weigh_out.back();
+}
+
+std::string amount_of(const std::string& line, const std::string& head = "", const exact& factor = 1) {
+    const auto row = row_of(line, head, factor);
+    return row.amount + (row.unit.empty() ? "" : " " + row.unit);
+}
+
+const std::string us = "measures: us\n";
+
+} // namespace
+
+TEST_CASE("what is poured is in millilitres, what is dry in grams, what is counted in pieces") {
+    CHECK(amount_of("1 cup whole milk", us) == "237 ml");
+    CHECK(amount_of("250 g whole milk", us) == "250 g");
+    CHECK(amount_of("1 cup plain flour", us) == "125 g");
+    CHECK(amount_of("3 large eggs", us) == "3");
+    CHECK(amount_of("some plain flour") == " some");
+    CHECK(amount_of("12 l water") == "12 l");
+    CHECK(amount_of("15-20 g natural yogurt", "", 40) == "600–800 g");
+    CHECK(amount_of("6 leaves = 10 g leaf gelatine") == "6 leaves");
+    CHECK(row_of("6 leaves = 10 g leaf gelatine").preparation == "(10 g)");
+    CHECK(amount_of("6 leaves = 10 g leaf gelatine", "", exact(1, 6)) == "1 leaf");
+}
+
+TEST_CASE("an egg is not halved, a lemon is") {
+    const auto egg = row_of("1 large egg", us, exact(1, 2));
+    CHECK(egg.amount + egg.unit == "25g");
+    CHECK(egg.preparation == "(½ beaten, then weighed)");
+    CHECK(amount_of("1 lemon", us, exact(1, 2)) == "½");
+}
+
+TEST_CASE("a name is in the number of the batch") {
+    CHECK(row_of("1 large egg", us, 4).name == "large eggs");
+    CHECK(row_of("2 medium eggs", us, exact(1, 2)).name == "medium egg");
+    CHECK(row_of("2 medium eggs", us, 3).name == "medium eggs");
+    CHECK(row_of("20 cloves garlic", us, exact(1, 20)).name == "clove garlic");
+    CHECK(row_of("1 clove garlic", us, 3).name == "cloves garlic");
+    CHECK(row_of("1 bay leaf", us, 2).name == "bay leaves");
+    CHECK(row_of("1 lemon or lime", us, 2).name == "lemons or limes");
+    CHECK(row_of("200 g eggs", us, exact(1, 200)).name == "eggs");
+}
+
+TEST_CASE("a packed cup says that it is packed") {
+    CHECK(row_of("1 packed cup light brown sugar", us).spoons == "1 cup packed");
+    CHECK(row_of("1 cup light brown sugar", us).spoons == "1 cup");
+}
+
+TEST_CASE("cups and ounces of a range are those of its middle, and say so") {
+    const auto row = row_of("100-120 g natural yogurt", us);
+    CHECK(row.imperial == "about 4 oz"); // 110 g are 3.88 oz
+    CHECK(row.spoons.starts_with("about "));
+}
+
+TEST_CASE("pieces weigh as they come to the bench") {
+    const auto text = [](const std::string& loss) {
+        return "recipe: Buns\nmakes: 10 buns\ncomponent: Shells\nmakes: 10 shells of 40 g\n" + loss + "400 g butter\nassembly: Buns\nper: 1 bun\n1 shell Shells\n";
+    };
+    const auto row = [&](const std::string& loss) { return cards::deal(batch::scale(compiled(text(loss))->meaning, 1)).back().weigh_out.front(); };
+    CHECK(row("").preparation == "(40 g each)");
+    CHECK(row("loss: 35% in the oven\n").preparation == "(26 g each, baked)");
+    CHECK(row("").unit == "shells");
+}
+
+TEST_CASE("what is over is shown in the measure it is made in") {
+    const auto totals = [](const std::string& makes, const std::string& use) {
+        const auto c = compiled("recipe: Soup\ncomponent: Stock\nmakes: " + makes + "\nkeeps: 3 days chilled\n2 kg water\nassembly: Soup\n" + use + " Stock\n");
+        return cards::deal(batch::scale(c->meaning, 1)).front().totals;
+    };
+    REQUIRE(totals("2 l", "1.5 l").size() == 1);
+    CHECK(totals("2 l", "1.5 l").front() == styles::total_row{"500", "ml", "over after this order, keeps 3 days chilled"});
+    CHECK(totals("2 kg", "1500 g").front() == styles::total_row{"500", "g", "over after this order, keeps 3 days chilled"});
+    CHECK(totals("20 tubs of 100 g", "15 tubs").front() == styles::total_row{"5", "", "tubs over after this order, keeps 3 days chilled"});
+    CHECK(totals("2 kg", "1990 g").empty());
+}
+
+} // namespace benchcard::testing
