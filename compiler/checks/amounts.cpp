@@ -12,16 +12,30 @@ using grammar::severity;
 
 void check_range(const grammar::amount& a, grammar::diagnostics& to) {
     if (a.low <= a.high) return;
-    grammar::diagnostic message{"range-upside-down", severity::error, a.where,
-                                fmt::format("this range runs downwards, from {} to {}", measures::with_fraction(a.low), measures::with_fraction(a.high)), {}, {}};
+    grammar::diagnostic message{"range-upside-down",
+                                severity::error,
+                                a.where,
+                                fmt::format("this range runs downwards, from {} to {}",
+                                            measures::with_fraction(a.low),
+                                            measures::with_fraction(a.high)),
+                                {},
+                                {}};
     const bool may_be_mixed = a.high < 1 && a.low == measures::whole_part(a.low); // `1-1/2 cups`
-    if (may_be_mixed) message.helps.push_back({fmt::format("if it is one number, write it `{}`", measures::with_fraction(a.low + a.high)), {}});
-    else message.helps.push_back({fmt::format("the smaller number first: `{}-{}`", measures::with_fraction(a.high), measures::with_fraction(a.low)), {}});
+    if (may_be_mixed)
+        message.helps.push_back({fmt::format("if it is one number, write it `{}`",
+                                             measures::with_fraction(a.low + a.high)),
+                                 {}});
+    else
+        message.helps.push_back(
+            {fmt::format("the smaller number first: `{}-{}`", measures::with_fraction(a.high),
+                         measures::with_fraction(a.low)),
+             {}});
     to.push_back(std::move(message));
 }
 
 /// The same for a pair of figures that has no place of its own.
-void check_pair(const exact& low, const exact& high, grammar::span where, grammar::diagnostics& to) {
+void check_pair(const exact& low, const exact& high, grammar::span where,
+                grammar::diagnostics& to) {
     grammar::amount a;
     a.where = where, a.low = low, a.high = high;
     check_range(a, to);
@@ -31,16 +45,21 @@ std::string said(const grammar::amount& degrees, grammar::oven_scale scale) {
     using grammar::oven_scale;
     const auto number = measures::with_fraction(degrees.low);
     switch (scale) {
-    case oven_scale::celsius: return number + " °C";
-    case oven_scale::fan_celsius: return number + " °C fan";
-    case oven_scale::fahrenheit: return number + " °F";
-    case oven_scale::gas_mark: return "gas " + number;
+    case oven_scale::celsius:
+        return number + " °C";
+    case oven_scale::fan_celsius:
+        return number + " °C fan";
+    case oven_scale::fahrenheit:
+        return number + " °F";
+    case oven_scale::gas_mark:
+        return "gas " + number;
     }
     return number;
 }
 
 /// Two scales may differ by what dials are rounded by: 10 °C (common practice).
-void check_temperature(const grammar::temperature& t, grammar::span where, grammar::diagnostics& to) {
+void check_temperature(const grammar::temperature& t, grammar::span where,
+                       grammar::diagnostics& to) {
     check_range(t.degrees, to);
     if (!t.equals) return;
     const auto& [other, scale] = *t.equals;
@@ -48,11 +67,19 @@ void check_temperature(const grammar::temperature& t, grammar::span where, gramm
     const auto second = measures::exactly(other.low, scale).value;
     const exact apart = first > second ? first - second : second - first;
     if (apart <= 10) return;
-    grammar::diagnostic message{"temperatures-disagree", severity::warning, where,
-                                fmt::format("{} and {} are not the same heat", said(t.degrees, t.scale), said(other, scale)), {}, {}};
-    const auto in_celsius = [&](const grammar::amount& degrees, grammar::oven_scale written, const exact& celsius) {
+    grammar::diagnostic message{"temperatures-disagree",
+                                severity::warning,
+                                where,
+                                fmt::format("{} and {} are not the same heat",
+                                            said(t.degrees, t.scale), said(other, scale)),
+                                {},
+                                {}};
+    const auto in_celsius = [&](const grammar::amount& degrees, grammar::oven_scale written,
+                                const exact& celsius) {
         if (written == grammar::oven_scale::celsius) return;
-        message.notes.push_back({fmt::format("{} is {} °C", said(degrees, written), measures::in_decimals(celsius, 0)), {}});
+        message.notes.push_back(
+            {fmt::format("{} is {} °C", said(degrees, written), measures::in_decimals(celsius, 0)),
+             {}});
     };
     in_celsius(t.degrees, t.scale, first);
     in_celsius(other, scale, second);
@@ -60,12 +87,21 @@ void check_temperature(const grammar::temperature& t, grammar::span where, gramm
 }
 
 void check_bracket(const grammar::bracket& b, grammar::diagnostics& to) {
-    if (const auto* t = std::get_if<grammar::temperature>(&b.holds)) check_temperature(*t, b.where, to);
-    if (const auto* p = std::get_if<grammar::piece_measure>(&b.holds)) check_range(p->of.quantity, to);
-    if (const auto* r = std::get_if<grammar::reference>(&b.holds); r && r->of && r->of->is == grammar::reference::part::sort::amount)
+    if (const auto* t = std::get_if<grammar::temperature>(&b.holds))
+        check_temperature(*t, b.where, to);
+    if (const auto* p = std::get_if<grammar::piece_measure>(&b.holds))
+        check_range(p->of.quantity, to);
+    if (const auto* r = std::get_if<grammar::reference>(&b.holds);
+        r && r->of && r->of->is == grammar::reference::part::sort::amount)
         check_range(r->of->of.quantity, to);
-    if (const auto* d = std::get_if<grammar::duration>(&b.holds); d && d->low_minutes > d->high_minutes)
-        to.push_back({"range-upside-down", severity::error, b.where, "this range of times runs downwards", {}, {{"the shorter time first", {}}}});
+    if (const auto* d = std::get_if<grammar::duration>(&b.holds);
+        d && d->low_minutes > d->high_minutes)
+        to.push_back({"range-upside-down",
+                      severity::error,
+                      b.where,
+                      "this range of times runs downwards",
+                      {},
+                      {{"the shorter time first", {}}}});
     if (const auto* l = std::get_if<grammar::length>(&b.holds))
         for (const auto& side : l->sides) check_range(side, to);
 }
@@ -84,7 +120,12 @@ void check_setting(const grammar::setting& s, grammar::diagnostics& to) {
     if (const auto* keepings = std::get_if<std::vector<grammar::keeping>>(&s.value))
         for (const auto& k : *keepings)
             if (k.low_hours > k.high_hours)
-                to.push_back({"range-upside-down", severity::error, k.text.where, "this range of times runs downwards", {}, {{"the shorter time first", {}}}});
+                to.push_back({"range-upside-down",
+                              severity::error,
+                              k.text.where,
+                              "this range of times runs downwards",
+                              {},
+                              {{"the shorter time first", {}}}});
     if (const auto* figures = std::get_if<std::vector<grammar::weight_figure>>(&s.value))
         for (const auto& f : *figures) check_range(f.mass.quantity, to);
 }

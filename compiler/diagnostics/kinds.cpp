@@ -19,7 +19,8 @@ std::vector<kind_entry> recipe_kinds() {
         {"circular-components", error, "components that are made of each other"},
         {"circular-use", error, "files that use each other"},
         {"demand-exceeds-yield", error, "more of a component is used than is made"},
-        {"differs-from-table", hint, "an ingredient of one's own that weighs other than the table gives"},
+        {"differs-from-table", hint,
+         "an ingredient of one's own that weighs other than the table gives"},
         {"duplicate-component", error, "two components of one name"},
         {"line-outside-component", error, "an ingredient or a step before the first component"},
         {"mix-too-small", error, "more is to be made than the ingredients weigh"},
@@ -29,7 +30,8 @@ std::vector<kind_entry> recipe_kinds() {
         {"not-in-sticks", error, "a stick of something that is not sold in sticks"},
         {"nothing-left", error, "the rest of what was used up before"},
         {"pair-disagrees", error, "a weight and a volume that cannot both be right"},
-        {"part-cannot-be-compared", error, "part of an ingredient in another measure than the whole"},
+        {"part-cannot-be-compared", error,
+         "part of an ingredient in another measure than the whole"},
         {"part-of-some", error, "part of an ingredient that has no amount"},
         {"parts-do-not-add-up", error, "parts of an ingredient that leave some of it unused"},
         {"parts-exceed-whole", error, "parts of an ingredient that are more than there is"},
@@ -39,7 +41,8 @@ std::vector<kind_entry> recipe_kinds() {
         {"piece-not-by-weight", error, "a piece whose size is not given as a weight"},
         {"plain-mention", hint, "an ingredient named in a step without brackets"},
         {"range-upside-down", error, "a range that runs from the larger number to the smaller"},
-        {"read-as-shorter-name", hint, "a name read as a shorter one, with allergens of the words before it"},
+        {"read-as-shorter-name", hint,
+         "a name read as a shorter one, with allergens of the words before it"},
         {"second-assembly", error, "two assemblies in one recipe"},
         {"temperatures-disagree", warning, "two scales of one temperature that differ"},
         {"too-many-files", error, "a recipe that uses more files than can be read"},
@@ -65,7 +68,8 @@ const std::vector<kind_entry>& all_kinds() {
         auto all = recipe_kinds();
         const auto& read = grammar::parse_kinds();
         all.insert(all.end(), read.begin(), read.end());
-        std::sort(all.begin(), all.end(), [](const auto& a, const auto& b) { return a.name < b.name; });
+        std::sort(all.begin(), all.end(),
+                  [](const auto& a, const auto& b) { return a.name < b.name; });
         return all;
     }();
     return kinds;
@@ -73,7 +77,8 @@ const std::vector<kind_entry>& all_kinds() {
 
 const kind_entry* kind_named(std::string_view name) {
     const auto& all = all_kinds();
-    const auto found = std::find_if(all.begin(), all.end(), [&](const auto& k) { return k.name == name; });
+    const auto found =
+        std::find_if(all.begin(), all.end(), [&](const auto& k) { return k.name == name; });
     return found == all.end() ? nullptr : &*found;
 }
 

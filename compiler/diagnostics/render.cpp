@@ -12,18 +12,24 @@ namespace {
 
 std::string_view name_of(severity level) {
     switch (level) {
-    case severity::error: return "error";
-    case severity::warning: return "warning";
-    case severity::hint: return "hint";
+    case severity::error:
+        return "error";
+    case severity::warning:
+        return "warning";
+    case severity::hint:
+        return "hint";
     }
     return "";
 }
 
 std::string_view colour_of(severity level) {
     switch (level) {
-    case severity::error: return "\x1b[1;31m";
-    case severity::warning: return "\x1b[1;35m";
-    case severity::hint: return "\x1b[1;36m";
+    case severity::error:
+        return "\x1b[1;31m";
+    case severity::warning:
+        return "\x1b[1;35m";
+    case severity::hint:
+        return "\x1b[1;36m";
     }
     return "";
 }
@@ -43,12 +49,14 @@ constexpr std::string_view replacement = "\xEF\xBF\xBD"; // for what cannot be s
 
 cell cell_at(std::string_view line, std::size_t begin, std::size_t& next) {
     utf8proc_int32_t code = 0;
-    const auto length = utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(line.data() + begin),
-                                         static_cast<utf8proc_ssize_t>(line.size() - begin), &code);
+    const auto length =
+        utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(line.data() + begin),
+                         static_cast<utf8proc_ssize_t>(line.size() - begin), &code);
     next = begin + static_cast<std::size_t>(std::max<utf8proc_ssize_t>(length, 1));
     if (code == '\t') return {"    ", 4, begin};
     if (length <= 0 || code < 0x20 || code == 0x7F) return {replacement, 1, begin};
-    return {line.substr(begin, next - begin), static_cast<std::size_t>(std::max(utf8proc_charwidth(code), 0)), begin};
+    return {line.substr(begin, next - begin),
+            static_cast<std::size_t>(std::max(utf8proc_charwidth(code), 0)), begin};
 }
 
 std::vector<cell> cells_of(std::string_view line) {
@@ -64,7 +72,7 @@ struct excerpt {
 };
 
 constexpr std::size_t widest_excerpt = 100; ///< columns
-constexpr std::size_t before_range = 40;    ///< of these, kept before the range where the line is cut
+constexpr std::size_t before_range = 40; ///< of these, kept before the range where the line is cut
 
 std::size_t width_of(const std::vector<cell>& cells, std::size_t first, std::size_t last) {
     std::size_t width = 0;
@@ -74,10 +82,12 @@ std::size_t width_of(const std::vector<cell>& cells, std::size_t first, std::siz
 
 /// The cells to show, from the first to before the last: all of them, or as many as there is
 /// room for from a little before the range on.
-std::pair<std::size_t, std::size_t> window_around(const std::vector<cell>& cells, std::size_t range) {
+std::pair<std::size_t, std::size_t> window_around(const std::vector<cell>& cells,
+                                                  std::size_t range) {
     if (width_of(cells, 0, cells.size()) <= widest_excerpt) return {0, cells.size()};
     auto first = range;
-    for (std::size_t width = 0; first > 0 && width < before_range; width += cells[first].width) --first;
+    for (std::size_t width = 0; first > 0 && width < before_range; width += cells[first].width)
+        --first;
     auto last = first;
     for (std::size_t width = 0; last < cells.size(); ++last) {
         width += cells[last].width;
@@ -90,7 +100,8 @@ std::pair<std::size_t, std::size_t> window_around(const std::vector<cell>& cells
 excerpt excerpt_of(std::string_view line, std::size_t from, std::size_t to) {
     const auto cells = cells_of(line);
     const auto cell_of = [&](std::size_t byte) {
-        const auto found = std::find_if(cells.begin(), cells.end(), [&](const cell& c) { return c.begin >= byte; });
+        const auto found = std::find_if(cells.begin(), cells.end(),
+                                        [&](const cell& c) { return c.begin >= byte; });
         return static_cast<std::size_t>(found - cells.begin());
     };
     const auto range_begin = cell_of(from);
@@ -112,7 +123,8 @@ std::string place_of(grammar::span where, const source& text) {
     return fmt::format("{}:{}:{}", text.name(), at.line, at.column);
 }
 
-std::string quoted_line(grammar::span where, const source& text, std::string_view escape, colour use) {
+std::string quoted_line(grammar::span where, const source& text, std::string_view escape,
+                        colour use) {
     const auto at = text.at(where.begin);
     const auto line = text.line(at.line);
     const auto start = text.line_start(at.line);
@@ -126,11 +138,13 @@ std::string quoted_line(grammar::span where, const source& text, std::string_vie
 
 } // namespace
 
-std::string render(const grammar::diagnostic& message, const std::vector<source>& sources, colour use) {
+std::string render(const grammar::diagnostic& message, const std::vector<source>& sources,
+                   colour use) {
     const auto& text = sources.at(message.where.file);
     const auto escape = colour_of(message.level);
-    auto result = fmt::format("{}: {}: {} [{}]\n", place_of(message.where, text),
-                              painted(name_of(message.level), escape, use), message.message, message.kind);
+    auto result =
+        fmt::format("{}: {}: {} [{}]\n", place_of(message.where, text),
+                    painted(name_of(message.level), escape, use), message.message, message.kind);
     result += quoted_line(message.where, text, escape, use);
     for (const auto& n : message.notes) {
         if (!n.where) {
@@ -145,7 +159,8 @@ std::string render(const grammar::diagnostic& message, const std::vector<source>
     return result;
 }
 
-std::string render_all(const grammar::diagnostics& messages, const std::vector<source>& sources, colour use) {
+std::string render_all(const grammar::diagnostics& messages, const std::vector<source>& sources,
+                       colour use) {
     std::string result;
     std::size_t errors = 0, warnings = 0, hints = 0;
     for (const auto& m : messages) {
@@ -153,9 +168,12 @@ std::string render_all(const grammar::diagnostics& messages, const std::vector<s
         ++(m.level == severity::error ? errors : m.level == severity::warning ? warnings : hints);
     }
     if (result.empty()) return result;
-    const auto counted = [](std::size_t n, std::string_view word) { return fmt::format("{} {}{}", n, word, n == 1 ? "" : "s"); };
+    const auto counted = [](std::size_t n, std::string_view word) {
+        return fmt::format("{} {}{}", n, word, n == 1 ? "" : "s");
+    };
     std::string total;
-    for (const auto& [n, word] : {std::pair{errors, "error"}, {warnings, "warning"}, {hints, "hint"}})
+    for (const auto& [n, word] :
+         {std::pair{errors, "error"}, {warnings, "warning"}, {hints, "hint"}})
         if (n > 0) total += (total.empty() ? "" : ", ") + counted(n, word);
     return result + total + "\n";
 }

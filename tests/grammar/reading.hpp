@@ -13,7 +13,8 @@ struct reading {
     source text;
     parsed result;
 
-    explicit reading(std::string bytes) : text(0, "a.recipe", std::move(bytes)), result(parse(text)) {}
+    explicit reading(std::string bytes)
+        : text(0, "a.recipe", std::move(bytes)), result(parse(text)) {}
 
     /// `2:5 unreadable-amount` for each message.
     std::vector<std::string> messages() const {

@@ -5,7 +5,9 @@
 using namespace benchcard::grammar;
 
 TEST_CASE("a byte order mark is no part of the text") {
-    const source s(0, "a.recipe", "\xEF\xBB\xBF" "recipe: A\n");
+    const source s(0, "a.recipe",
+                   "\xEF\xBB\xBF"
+                   "recipe: A\n");
     CHECK(s.text() == "recipe: A\n");
     CHECK(s.at(0) == position{1, 1});
 }
@@ -30,7 +32,7 @@ TEST_CASE("a Windows line end is no part of the line") {
 TEST_CASE("the first byte that is not UTF-8 is found") {
     CHECK(first_not_utf8("crème") == std::string_view::npos);
     CHECK(first_not_utf8("cr\xE8me") == 2);
-    CHECK(first_not_utf8("\xC0\xAF") == 0);         // overlong
-    CHECK(first_not_utf8("ab\xED\xA0\x80") == 2);   // a surrogate
-    CHECK(first_not_utf8("ab\xF0\x9F\x8D") == 2);   // cut short
+    CHECK(first_not_utf8("\xC0\xAF") == 0);       // overlong
+    CHECK(first_not_utf8("ab\xED\xA0\x80") == 2); // a surrogate
+    CHECK(first_not_utf8("ab\xF0\x9F\x8D") == 2); // cut short
 }

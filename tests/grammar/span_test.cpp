@@ -10,14 +10,18 @@ namespace {
 /// The setting of a recipe that has one, behind the line that names it.
 const setting& setting_in(const reading& r) { return r.only<setting>(); }
 
-template <typename Value> const Value& value_in(const reading& r) { return std::get<Value>(setting_in(r).value); }
+template <typename Value> const Value& value_in(const reading& r) {
+    return std::get<Value>(setting_in(r).value);
+}
 
 } // namespace
 
 TEST_CASE("an ingredient line's spans cover what was written") {
-    const reading r("recipe: A\n  about 1½ heaped cups  +  2 tbsp. = 250 g   plain  flour or rye   flour , sifted ,  cold  # c\n");
+    const reading r("recipe: A\n  about 1½ heaped cups  +  2 tbsp. = 250 g   plain  flour or rye   "
+                    "flour , sifted ,  cold  # c\n");
     const auto& l = r.only<ingredient_line>();
-    CHECK(r.at(l.where) == "  about 1½ heaped cups  +  2 tbsp. = 250 g   plain  flour or rye   flour , sifted ,  cold  # c");
+    CHECK(r.at(l.where) == "  about 1½ heaped cups  +  2 tbsp. = 250 g   plain  flour or rye   "
+                           "flour , sifted ,  cold  # c");
     CHECK(r.at(l.amounts.at(0).where) == "about 1½ heaped cups");
     CHECK(r.at(l.amounts.at(0).quantity.where) == "about 1½");
     CHECK(r.at(l.amounts.at(1).where) == "2 tbsp.");
@@ -54,7 +58,8 @@ TEST_CASE("a step's spans cover what was written") {
 }
 
 TEST_CASE("every bracket's amounts have their places") {
-    const reading r("recipe: A\n- [150-160 C fan = gas 3] [about 20 x 30 cm round] [22 g] [rest] [x: rest] [x: 1/3]\n");
+    const reading r("recipe: A\n- [150-160 C fan = gas 3] [about 20 x 30 cm round] [22 g] [rest] "
+                    "[x: rest] [x: 1/3]\n");
     const auto& parts = r.only<step>().parts;
     const auto holds = [&](std::size_t i) { return std::get<bracket>(parts.at(i)).holds; };
     const auto heat = std::get<temperature>(holds(0));
@@ -104,7 +109,8 @@ TEST_CASE("each form of a value has its places") {
     CHECK(tinned.at(value_in<tin>(tinned).shape.where) == "deep");
     const reading loaf("recipe: A\ntin: 900 g loaf\n");
     CHECK(loaf.at(std::get<measure>(value_in<tin>(loaf).size).where) == "900 g");
-    const reading figures("recipe: A\ningredient: x\nweighs: 160-165 g per 1/2 cup sifted, 3 g per clove, 58 g each us large\n");
+    const reading figures("recipe: A\ningredient: x\nweighs: 160-165 g per 1/2 cup sifted, 3 g per "
+                          "clove, 58 g each us large\n");
     const auto& f = value_in<std::vector<weight_figure>>(figures);
     CHECK(figures.at(f.at(0).where) == "160-165 g per 1/2 cup sifted");
     CHECK(figures.at(f.at(0).mass.where) == "160-165 g");

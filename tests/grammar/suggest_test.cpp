@@ -13,7 +13,8 @@ std::string mended(const std::string& text) {
     REQUIRE_FALSE(r.result.messages[0].helps.empty());
     auto result = std::string(r.text.text());
     const auto& edits = r.result.messages[0].helps[0].edits;
-    for (auto e = edits.rbegin(); e != edits.rend(); ++e) result.replace(e->where.begin, e->where.end - e->where.begin, e->text);
+    for (auto e = edits.rbegin(); e != edits.rend(); ++e)
+        result.replace(e->where.begin, e->where.end - e->where.begin, e->text);
     return result;
 }
 
@@ -81,8 +82,10 @@ TEST_CASE("the mending that is offered for a line is what was most likely meant"
 }
 
 TEST_CASE("a mended line reads without a message") {
-    for (const auto* line : {"plain flour 200 g", "makes 12 rolls", "* Mix well.", "Filling:", "revison: 3", "- Melt [50 g butter].", "at most: 4 kg",
-                             "pinch of salt", "- Bake at [180 C (350 F)].", "whole batch yes", "1) Mix.", "- 200 g plain flour"}) {
+    for (const auto* line :
+         {"plain flour 200 g", "makes 12 rolls", "* Mix well.", "Filling:", "revison: 3",
+          "- Melt [50 g butter].", "at most: 4 kg", "pinch of salt", "- Bake at [180 C (350 F)].",
+          "whole batch yes", "1) Mix.", "- 200 g plain flour"}) {
         INFO(line);
         CHECK(reading("recipe: A\n" + mended_line(line) + "\n").messages().empty());
     }
@@ -91,14 +94,17 @@ TEST_CASE("a mended line reads without a message") {
 TEST_CASE("where two things may be meant, both are said and neither is done") {
     const reading r("recipe: A\nsalt and pepper\n");
     REQUIRE(r.result.messages.at(0).helps.size() == 2);
-    CHECK(r.result.messages[0].helps[0].text == "if it is an ingredient, how much of it comes first: `200 g salt and pepper`, or `some salt and pepper`");
+    CHECK(r.result.messages[0].helps[0].text ==
+          "if it is an ingredient, how much of it comes first: `200 g salt and pepper`, or `some "
+          "salt and pepper`");
     CHECK(r.result.messages[0].helps[1].text == "if it is a step: `- salt and pepper`");
     CHECK(r.result.messages[0].helps[0].edits.empty());
 }
 
 TEST_CASE("a word that begins like a setting is not taken for one whose value it cannot have") {
-    CHECK(first_help("use the blender") != "a setting is its word, a colon and its value: `use: the blender`");
-    CHECK(first_help("per person, about a spoonful") .find("per:") == std::string::npos);
+    CHECK(first_help("use the blender") !=
+          "a setting is its word, a colon and its value: `use: the blender`");
+    CHECK(first_help("per person, about a spoonful").find("per:") == std::string::npos);
     CHECK(first_help("makes a firm dough when kneaded well.").find("makes:") == std::string::npos);
 }
 
@@ -111,7 +117,8 @@ TEST_CASE("a value that cannot be read is answered with the setting's own exampl
 
 TEST_CASE("what is quoted back is short") {
     const std::string much(5000, 'x');
-    for (const auto& line : {much, much + ": y", "x: " + much, "- [1 " + much + "]", much + " 200 g", "* " + much}) {
+    for (const auto& line :
+         {much, much + ": y", "x: " + much, "- [1 " + much + "]", much + " 200 g", "* " + much}) {
         const reading r("recipe: A\n" + line + "\n");
         for (const auto& m : r.result.messages) {
             CHECK(m.message.size() < 400);

@@ -35,7 +35,9 @@ std::string made_text(const recipe::component& c) {
     const auto& made = c.made;
     std::string result;
     if (made.pieces)
-        result += fmt::format("{} {}", decimal(made.pieces->used), made.pieces->used == 1 ? made.piece : ingredients::plural(made.piece));
+        result +=
+            fmt::format("{} {}", decimal(made.pieces->used),
+                        made.pieces->used == 1 ? made.piece : ingredients::plural(made.piece));
     if (made.each) result += fmt::format(" of {}", grams(made.each));
     if (made.grams) result += fmt::format("{}{}", result.empty() ? "" : ", ", grams(made.grams));
     if (made.ml) result += fmt::format(", {} ml", decimal(*made.ml));
@@ -55,9 +57,12 @@ std::string place_text(grammar::span where, const recipe::book& files) {
 
 std::string_view name_of(grammar::severity level) {
     switch (level) {
-    case grammar::severity::error: return "error";
-    case grammar::severity::warning: return "warning";
-    case grammar::severity::hint: return "hint";
+    case grammar::severity::error:
+        return "error";
+    case grammar::severity::warning:
+        return "warning";
+    case grammar::severity::hint:
+        return "hint";
     }
     return "";
 }
@@ -66,7 +71,8 @@ void replace_between(std::string& page, const std::string& name, const std::stri
     const auto begin_mark = fmt::format("<!-- table: {} -->\n", name);
     const auto begin = page.find(begin_mark);
     const auto end = page.find("<!-- end of table -->", begin);
-    if (begin == page.npos || end == page.npos) throw std::runtime_error("LANGUAGE.md has no place for the table " + name);
+    if (begin == page.npos || end == page.npos)
+        throw std::runtime_error("LANGUAGE.md has no place for the table " + name);
     page.replace(begin + begin_mark.size(), end - begin - begin_mark.size(), table);
 }
 
@@ -88,7 +94,9 @@ std::vector<fence> fences_in(const std::string& page) {
         }
         begin = end + 1;
     }
-    if (inside) throw std::runtime_error(fmt::format("the fence in line {} is not closed", result.back().line));
+    if (inside)
+        throw std::runtime_error(
+            fmt::format("the fence in line {} is not closed", result.back().line));
     return result;
 }
 
@@ -105,10 +113,13 @@ std::vector<example> examples_in(const std::string& page) {
             may_follow = true;
         } else if (f.info == "text") {
             may_follow = false;
-        } else if (may_follow && (f.info == "tree" || f.info == "weights" || f.info == "messages")) {
+        } else if (may_follow &&
+                   (f.info == "tree" || f.info == "weights" || f.info == "messages")) {
             result.back().results.push_back(std::move(f));
         } else {
-            throw std::runtime_error(fmt::format("the fence in line {} has the unknown word `{}`, or stands behind no recipe", f.line, f.info));
+            throw std::runtime_error(fmt::format(
+                "the fence in line {} has the unknown word `{}`, or stands behind no recipe",
+                f.line, f.info));
         }
     }
     return result;
@@ -117,14 +128,17 @@ std::vector<example> examples_in(const std::string& page) {
 outcome compile(const std::string& text, const std::map<std::string, std::string>& files) {
     const auto read = [&](const std::string& path) {
         const auto found = files.find(path);
-        return found == files.end() ? recipe::file_text{false, "", "no such file"} : recipe::file_text{true, found->second, ""};
+        return found == files.end() ? recipe::file_text{false, "", "no such file"}
+                                    : recipe::file_text{true, found->second, ""};
     };
     outcome o;
     o.files = recipe::gather("example.recipe", text, read);
     auto resolved = recipe::resolve(o.files, ingredients::built_in_table());
     o.meaning = std::move(resolved.meaning);
     o.messages = o.files.messages;
-    const auto add = [&](const grammar::diagnostics& more) { o.messages.insert(o.messages.end(), more.begin(), more.end()); };
+    const auto add = [&](const grammar::diagnostics& more) {
+        o.messages.insert(o.messages.end(), more.begin(), more.end());
+    };
     add(resolved.messages);
     add(checks::check(o.meaning));
     std::stable_sort(o.messages.begin(), o.messages.end(), [](const auto& a, const auto& b) {
@@ -138,11 +152,15 @@ std::string tree_text(const outcome& o) { return grammar::show(o.files.trees.fro
 std::string weights_text(const outcome& o) {
     std::string result;
     for (const auto& c : o.meaning.components) {
-        result += c.title + (c.times == 1 ? "" : fmt::format(", {} times", measures::with_fraction(c.times))) + "\n";
+        result +=
+            c.title +
+            (c.times == 1 ? "" : fmt::format(", {} times", measures::with_fraction(c.times))) +
+            "\n";
         for (const auto& l : c.lines) result += line_text(o.meaning, l) + "\n";
         if (c.mix) result += "  mix: " + grams(c.mix) + "\n";
         result += "  makes: " + made_text(c) + "\n";
-        if (c.baked && c.made.grams && c.baked->used != c.made.grams->used) result += "  baked: " + grams(c.baked) + "\n";
+        if (c.baked && c.made.grams && c.baked->used != c.made.grams->used)
+            result += "  baked: " + grams(c.baked) + "\n";
     }
     return result;
 }
@@ -150,9 +168,11 @@ std::string weights_text(const outcome& o) {
 std::string messages_text(const outcome& o) {
     std::string result;
     for (const auto& m : o.messages) {
-        result += fmt::format("{} {} {}: {}\n", place_text(m.where, o.files), name_of(m.level), m.kind, m.message);
+        result += fmt::format("{} {} {}: {}\n", place_text(m.where, o.files), name_of(m.level),
+                              m.kind, m.message);
         for (const auto& n : m.notes)
-            result += fmt::format("  note{}: {}\n", n.where ? " " + place_text(*n.where, o.files) : "", n.text);
+            result += fmt::format("  note{}: {}\n",
+                                  n.where ? " " + place_text(*n.where, o.files) : "", n.text);
         for (const auto& h : m.helps) result += fmt::format("  help: {}\n", h.text);
     }
     return result;

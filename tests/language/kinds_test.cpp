@@ -2,8 +2,8 @@
 #include "compiler/diagnostics/render.hpp"
 #include "examples.hpp"
 
-#include <catch2/catch.hpp>
 #include <algorithm>
+#include <catch2/catch.hpp>
 #include <filesystem>
 #include <fmt/format.h>
 #include <fstream>
@@ -36,7 +36,8 @@ const std::vector<std::pair<std::string, std::string>>& other_provocations() {
 /// A thousand files, each used by the one before it.
 outcome with_too_many_files() {
     std::map<std::string, std::string> files;
-    for (int i = 0; i < 1001; ++i) files[fmt::format("{}.recipe", i)] = fmt::format("recipe: {}\nuse: {}.recipe\n", i, i + 1);
+    for (int i = 0; i < 1001; ++i)
+        files[fmt::format("{}.recipe", i)] = fmt::format("recipe: {}\nuse: {}.recipe\n", i, i + 1);
     return compile("recipe: A\nuse: 0.recipe\n100 g plain flour\n", files);
 }
 
@@ -47,20 +48,29 @@ void collect(std::set<std::string>& to, const outcome& o) {
 /// Words in quotes that stand where a source names a kind.
 std::set<std::string> kinds_in_sources() {
     std::set<std::string> result;
-    const auto is_kind_letter = [](char c) { return (c >= 'a' && c <= 'z') || c == '-' || c == '8'; };
-    for (const auto* room : {"grammar", "compiler/recipe", "compiler/checks", "compiler/ingredients"})
-        for (const auto& entry : std::filesystem::recursive_directory_iterator(std::string(BENCHCARD_SOURCE_DIR) + "/" + room)) {
+    const auto is_kind_letter = [](char c) {
+        return (c >= 'a' && c <= 'z') || c == '-' || c == '8';
+    };
+    for (const auto* room :
+         {"grammar", "compiler/recipe", "compiler/checks", "compiler/ingredients"})
+        for (const auto& entry : std::filesystem::recursive_directory_iterator(
+                 std::string(BENCHCARD_SOURCE_DIR) + "/" + room)) {
             const auto extension = entry.path().extension();
             if (extension != ".cpp" && extension != ".hpp") continue;
             const auto text = text_of(entry.path());
-            for (const std::string opening : {"error_at(\"", "error(\"", "say(\"", "kind == \"", "{\""})
+            for (const std::string opening :
+                 {"error_at(\"", "error(\"", "say(\"", "kind == \"", "{\""})
                 for (auto i = text.find(opening); i != text.npos; i = text.find(opening, i + 1)) {
                     const auto begin = i + opening.size();
                     const auto end = text.find('"', begin);
                     const auto word = text.substr(begin, end - begin);
-                    const bool looks_like_one = word.find('-') != word.npos && std::all_of(word.begin(), word.end(), is_kind_letter);
+                    const bool looks_like_one =
+                        word.find('-') != word.npos &&
+                        std::all_of(word.begin(), word.end(), is_kind_letter);
                     const auto behind = std::string_view(text).substr(end + 1, 9);
-                    const bool is_registration = behind.starts_with(", error,") || behind.starts_with(", warning") || behind.starts_with(", hint,");
+                    const bool is_registration = behind.starts_with(", error,") ||
+                                                 behind.starts_with(", warning") ||
+                                                 behind.starts_with(", hint,");
                     if (looks_like_one && !is_registration) result.insert(word);
                 }
         }
@@ -116,7 +126,8 @@ TEST_CASE("every registered kind is provoked, at the level it is registered with
             CHECK(m.level >= k->level);
         }
     };
-    for (const auto& e : examples_in(text_of(BENCHCARD_SOURCE_DIR "/grammar/LANGUAGE.md"))) check_levels(compile(e.recipe, e.files));
+    for (const auto& e : examples_in(text_of(BENCHCARD_SOURCE_DIR "/grammar/LANGUAGE.md")))
+        check_levels(compile(e.recipe, e.files));
     for (const auto& [kind, recipe] : other_provocations()) check_levels(compile(recipe));
     check_levels(with_too_many_files());
     for (const auto& k : diagnostics::all_kinds()) {

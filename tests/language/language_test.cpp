@@ -1,6 +1,6 @@
+#include "examples.hpp"
 #include "grammar/parse.hpp"
 #include "grammar/settings.hpp"
-#include "examples.hpp"
 #include "tables.hpp"
 
 #include <catch2/catch.hpp>
@@ -35,8 +35,8 @@ void print_changes(const std::string& before, const std::string& after) {
     const auto old_ones = fences_in(before), new_ones = fences_in(after);
     for (std::size_t i = 0; i < old_ones.size(); ++i)
         if (old_ones[i].text != new_ones[i].text)
-            std::cout << fmt::format("LANGUAGE.md:{}: {} was\n{}and is\n{}\n", old_ones[i].line, old_ones[i].info,
-                                     old_ones[i].text, new_ones[i].text);
+            std::cout << fmt::format("LANGUAGE.md:{}: {} was\n{}and is\n{}\n", old_ones[i].line,
+                                     old_ones[i].info, old_ones[i].text, new_ones[i].text);
 }
 
 } // namespace
@@ -84,7 +84,8 @@ TEST_CASE("the tables of the reference are what the program knows") {
     }
 }
 
-TEST_CASE("the reference speaks of every setting outside the table, and shows no setting that does not exist") {
+TEST_CASE("the reference speaks of every setting outside the table, and shows no setting that does "
+          "not exist") {
     auto text = page();
     const auto begin = text.find("<!-- table: settings -->");
     text.erase(begin, text.find("<!-- end of table -->", begin) - begin);
@@ -97,12 +98,16 @@ TEST_CASE("the reference speaks of every setting outside the table, and shows no
 TEST_CASE("every setting's own example can be read where it may stand") {
     for (const auto& s : grammar::all_settings()) {
         INFO(s.example);
-        for (const auto place : {grammar::in_recipe, grammar::in_component, grammar::in_assembly, grammar::in_ingredient}) {
+        for (const auto place : {grammar::in_recipe, grammar::in_component, grammar::in_assembly,
+                                 grammar::in_ingredient}) {
             if (!(s.places & place)) continue;
             std::string recipe = s.name == grammar::key::recipe ? "" : "recipe: Example\n";
-            if (place == grammar::in_component && s.name != grammar::key::component) recipe += "component: A\n";
-            if (place == grammar::in_assembly && s.name != grammar::key::assembly) recipe += "assembly: A\n";
-            if (place == grammar::in_ingredient && s.name != grammar::key::ingredient) recipe += "ingredient: a\n";
+            if (place == grammar::in_component && s.name != grammar::key::component)
+                recipe += "component: A\n";
+            if (place == grammar::in_assembly && s.name != grammar::key::assembly)
+                recipe += "assembly: A\n";
+            if (place == grammar::in_ingredient && s.name != grammar::key::ingredient)
+                recipe += "ingredient: a\n";
             const grammar::source text(0, "example.recipe", recipe + std::string(s.example) + "\n");
             CHECK(grammar::parse(text).messages.empty());
         }

@@ -13,25 +13,30 @@ namespace {
 
 std::string places_of(unsigned places) {
     std::string result;
-    for (const auto& [place, word] : {std::pair{grammar::in_recipe, "head"}, {grammar::in_component, "component"},
-                                      {grammar::in_assembly, "assembly"}, {grammar::in_ingredient, "ingredient"}})
+    for (const auto& [place, word] : {std::pair{grammar::in_recipe, "head"},
+                                      {grammar::in_component, "component"},
+                                      {grammar::in_assembly, "assembly"},
+                                      {grammar::in_ingredient, "ingredient"}})
         if (places & place) result += (result.empty() ? "" : ", ") + std::string(word);
     return result;
 }
 
 std::string settings_table() {
-    std::string result = "| setting | where | what it says | for example |\n| --- | --- | --- | --- |\n";
+    std::string result =
+        "| setting | where | what it says | for example |\n| --- | --- | --- | --- |\n";
     for (const auto& s : grammar::all_settings()) {
         const bool opens = grammar::opened_by(s.name) != grammar::block::sort::before;
-        result += fmt::format("| `{}:` | {} | {} | `{}` |\n", s.word, opens ? "opens one" : places_of(s.places), s.says, s.example);
+        result += fmt::format("| `{}:` | {} | {} | `{}` |\n", s.word,
+                              opens ? "opens one" : places_of(s.places), s.says, s.example);
     }
     return result;
 }
 
 std::string measures_table() {
     using grammar::unit;
-    constexpr unit units[] = {unit::teaspoon, unit::dessertspoon, unit::tablespoon, unit::fluid_ounce, unit::gill,
-                              unit::cup, unit::pint, unit::quart, unit::gallon};
+    constexpr unit units[] = {unit::teaspoon,    unit::dessertspoon, unit::tablespoon,
+                              unit::fluid_ounce, unit::gill,         unit::cup,
+                              unit::pint,        unit::quart,        unit::gallon};
     std::string result = "| `measures:` |";
     for (const auto u : units) result += fmt::format(" {} |", grammar::short_name(u));
     result += "\n| --- |";
@@ -41,7 +46,8 @@ std::string measures_table() {
         result += fmt::format("| {} |", name);
         for (const auto u : units) {
             const auto held = measures::volume_of(u, s);
-            result += fmt::format(" {} |", held ? measures::in_decimals(held->value, 1) + " ml" : "–");
+            result +=
+                fmt::format(" {} |", held ? measures::in_decimals(held->value, 1) + " ml" : "–");
         }
         result += "\n";
     };
@@ -52,23 +58,28 @@ std::string measures_table() {
 
 std::string_view said(grammar::severity level) {
     switch (level) {
-    case grammar::severity::error: return "error";
-    case grammar::severity::warning: return "warning";
-    case grammar::severity::hint: return "hint";
+    case grammar::severity::error:
+        return "error";
+    case grammar::severity::warning:
+        return "warning";
+    case grammar::severity::hint:
+        return "hint";
     }
     return "";
 }
 
 std::string kinds_table() {
     std::string result = "| kind | | what it is about |\n| --- | --- | --- |\n";
-    for (const auto& k : diagnostics::all_kinds()) result += fmt::format("| `{}` | {} | {} |\n", k.name, said(k.level), k.summary);
+    for (const auto& k : diagnostics::all_kinds())
+        result += fmt::format("| `{}` | {} | {} |\n", k.name, said(k.level), k.summary);
     return result;
 }
 
 } // namespace
 
 std::vector<std::pair<std::string, std::string>> tables() {
-    return {{"settings", settings_table()}, {"measures", measures_table()}, {"kinds", kinds_table()}};
+    return {
+        {"settings", settings_table()}, {"measures", measures_table()}, {"kinds", kinds_table()}};
 }
 
 } // namespace benchcard::language

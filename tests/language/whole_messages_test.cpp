@@ -8,7 +8,8 @@ using namespace benchcard::language;
 
 namespace {
 
-std::string rendered(const std::string& recipe, const std::map<std::string, std::string>& files = {}) {
+std::string rendered(const std::string& recipe,
+                     const std::map<std::string, std::string>& files = {}) {
     const auto o = compile(recipe, files);
     return diagnostics::render_all(o.messages, o.files.sources, diagnostics::colour::no);
 }
@@ -16,11 +17,12 @@ std::string rendered(const std::string& recipe, const std::map<std::string, std:
 } // namespace
 
 TEST_CASE("a message shows its line, the whole range, the numbers and what to do") {
-    CHECK(rendered("recipe: Buns\n"
-                   "makes: 40 rounds of 22 g   # small ones\n"
-                   "loss: 2% in the bowl\n"
-                   "857 g plain flour\n") ==
-          R"(example.recipe:2:8: error: 40 rounds of 22 g need 880 g, and the mix gives 840 g [mix-too-small]
+    CHECK(
+        rendered("recipe: Buns\n"
+                 "makes: 40 rounds of 22 g   # small ones\n"
+                 "loss: 2% in the bowl\n"
+                 "857 g plain flour\n") ==
+        R"(example.recipe:2:8: error: 40 rounds of 22 g need 880 g, and the mix gives 840 g [mix-too-small]
    2 | makes: 40 rounds of 22 g   # small ones
      |        ^^^^^^^^^^^^^^^^^
      = note: the ingredients weigh 857 g, less 2 % in the bowl
@@ -30,9 +32,12 @@ TEST_CASE("a message shows its line, the whole range, the numbers and what to do
 }
 
 TEST_CASE("a note with a place of its own shows that line, in whatever file it is") {
-    CHECK(rendered("recipe: Tart\nuse: house.recipe\n3 sheets Pastry\n",
-                   {{"house.recipe", "recipe: House\ncomponent: Pastry\nmakes: 2 cases of 200 g\n400 g plain flour\n"}}) ==
-          R"(example.recipe:3:3: error: Pastry makes cases, not sheets [unknown-piece]
+    CHECK(
+        rendered(
+            "recipe: Tart\nuse: house.recipe\n3 sheets Pastry\n",
+            {{"house.recipe",
+              "recipe: House\ncomponent: Pastry\nmakes: 2 cases of 200 g\n400 g plain flour\n"}}) ==
+        R"(example.recipe:3:3: error: Pastry makes cases, not sheets [unknown-piece]
    3 | 3 sheets Pastry
      |   ^^^^^^^^^^^^^
 house.recipe:3:8: note: this is what it makes
@@ -43,11 +48,12 @@ house.recipe:3:8: note: this is what it makes
 }
 
 TEST_CASE("messages of all levels stand in the order of the text, and are counted") {
-    CHECK(rendered("recipe: Brioche\n"
-                   "100 g wholly unknown thing\n"
-                   "2 heaped tsp fine salt\n"
-                   "flour 200 g\n") ==
-          R"(example.recipe:2:7: hint: `wholly unknown thing` is not in the ingredient table: its allergens are not known [unknown-ingredient]
+    CHECK(
+        rendered("recipe: Brioche\n"
+                 "100 g wholly unknown thing\n"
+                 "2 heaped tsp fine salt\n"
+                 "flour 200 g\n") ==
+        R"(example.recipe:2:7: hint: `wholly unknown thing` is not in the ingredient table: its allergens are not known [unknown-ingredient]
    2 | 100 g wholly unknown thing
      |       ^^^^^^^^^^^^^^^^^^^^
 example.recipe:3:1: warning: heaped, rounded and scant are not measures: one cook's is another's and a half [not-a-measure]
