@@ -1,6 +1,8 @@
 #include "compiler/commands/commands.hpp"
 #include "compiler/commands/compile.hpp"
+#include "compiler/commands/files.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace benchcard::commands {
@@ -13,7 +15,10 @@ int check(const check_options& options) {
             worst = not_run;
             continue;
         }
-        print_messages(*c, stdout);
+        if (const auto failure = write_file("-", shown_messages(*c, stdout))) {
+            complain(fmt::format("benchcard: {}\n", *failure));
+            return not_run;
+        }
         if (grammar::has_errors(c->messages)) worst = std::max<int>(worst, recipe_errors);
     }
     return worst;

@@ -12,7 +12,7 @@ namespace benchcard::commands {
 enum exit_code : int {
     done = 0,
     recipe_errors = 1, ///< the recipe has errors
-    not_run = 2,       ///< a wrong command line, an unreadable file, an output that cannot be written
+    not_run = 2, ///< a wrong command line, an unreadable file, an output that cannot be written
 };
 
 struct check_options {

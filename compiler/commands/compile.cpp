@@ -8,6 +8,7 @@
 #include <cstdio>
 #include <cstdlib>
 #include <fmt/format.h>
+#include <string_view>
 #include <unistd.h>
 
 namespace benchcard::commands {
@@ -26,13 +27,15 @@ void put_in_order(grammar::diagnostics& messages) {
 
 bool wants_colour(std::FILE* to) {
     const char* no_colour = std::getenv("NO_COLOR");
-    return ::isatty(::fileno(to)) && !(no_colour && *no_colour);
+    const char* terminal = std::getenv("TERM");
+    const bool is_plain = terminal && std::string_view(terminal) == "dumb";
+    return ::isatty(::fileno(to)) && !(no_colour && *no_colour) && !is_plain;
 }
 
 } // namespace
 
-std::unique_ptr<compiled> compile_text(std::string name, std::string text, measures::system measures,
-                                       const recipe::file_reader& read) {
+std::unique_ptr<compiled> compile_text(std::string name, std::string text,
+                                       measures::system measures, const recipe::file_reader& read) {
     auto result = std::make_unique<compiled>();
     result->files = recipe::gather(std::move(name), std::move(text), read);
     auto resolved = recipe::resolve(result->files, ingredients::built_in_table(), measures);
@@ -45,17 +48,21 @@ std::unique_ptr<compiled> compile_text(std::string name, std::string text, measu
 }
 
 std::unique_ptr<compiled> compile(const std::string& path, measures::system measures) {
-    auto file = read_file(path);
+    const bool is_input = path == "-";
+    const std::string name = is_input ? "standard input" : path;
+    auto file = is_input ? read_standard_input() : read_file(path);
     if (!file.is_read) {
-        fmt::print(stderr, "benchcard: {} cannot be read: {}\n", path == "-" ? "standard input" : path, file.failure);
+        complain(fmt::format("benchcard: {} cannot be read: {}\n", name, file.failure));
         return nullptr;
     }
-    return compile_text(path == "-" ? "standard input" : path, std::move(file.text), measures, read_file);
+    return compile_text(name, std::move(file.text), measures, read_file);
 }
 
-void print_messages(const compiled& c, std::FILE* to) {
+std::string shown_messages(const compiled& c, std::FILE* to) {
     const auto use = wants_colour(to) ? diagnostics::colour::yes : diagnostics::colour::no;
-    fmt::print(to, "{}", diagnostics::render_all(c.messages, c.files.sources, use));
+    return diagnostics::render_all(c.messages, c.files.sources, use);
 }
+
+void print_messages(const compiled& c) { complain(shown_messages(c, stderr)); }
 
 } // namespace benchcard::commands

@@ -4,8 +4,8 @@
 #include "compiler/recipe/book.hpp"
 #include "compiler/recipe/resolve.hpp"
 
+#include <cstdio>
 #include <memory>
-#include <optional>
 #include <string>
 
 namespace benchcard::commands {
@@ -22,10 +22,13 @@ struct compiled {
 std::unique_ptr<compiled> compile(const std::string& path, measures::system measures);
 
 /// Compiles a text as if it were read from a file of that name.
-std::unique_ptr<compiled> compile_text(std::string name, std::string text, measures::system measures,
-                                       const recipe::file_reader& read);
+std::unique_ptr<compiled> compile_text(std::string name, std::string text,
+                                       measures::system measures, const recipe::file_reader& read);
 
-/// Prints the messages to standard error, or to `to`; in colour on a terminal unless NO_COLOR is set.
-void print_messages(const compiled& c, std::FILE* to);
+/// The messages as they are shown on `to`: in colour on a terminal unless NO_COLOR is set.
+std::string shown_messages(const compiled& c, std::FILE* to);
+
+/// Prints the messages to standard error.
+void print_messages(const compiled& c);
 
 } // namespace benchcard::commands

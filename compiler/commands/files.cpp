@@ -4,6 +4,7 @@
 #include <cstdlib>
 #include <cstring>
 #include <fcntl.h>
+#include <filesystem>
 #include <fmt/format.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -29,7 +30,34 @@ class descriptor {
     int number_;
 };
 
-std::string reason() { return std::strerror(errno); }
+/// Why the system refused, in words that say more of the file than of the system.
+std::string reason() {
+    switch (errno) {
+    case ENOENT:
+        return "there is no such file";
+    case ENOTDIR:
+        return "its path goes through a file as if it were a folder";
+    case EACCES:
+    case EPERM:
+        return "its permissions do not allow it";
+    case ELOOP:
+        return "it is a link that leads back to itself";
+    case ENAMETOOLONG:
+        return "its name is too long";
+    case EROFS:
+        return "it is on a disk that is only for reading";
+    case ENOSPC:
+        return "there is no room left";
+    case EBADF:
+        return "it is closed";
+    default:
+        return std::strerror(errno);
+    }
+}
+
+std::string cannot_write(const std::string& path, const std::string& why) {
+    return fmt::format("{} cannot be written: {}", path, why);
+}
 
 recipe::file_text read_all(int from) {
     recipe::file_text result;
@@ -41,7 +69,8 @@ recipe::file_text read_all(int from) {
         if (count == 0) break;
         result.text.append(buffer, static_cast<std::size_t>(count));
         if (result.text.size() > largest_file)
-            return {false, "", fmt::format("it is larger than {} MB, which no recipe is", largest_file >> 20)};
+            return {false, "",
+                    fmt::format("it is larger than {} MB, which no recipe is", largest_file >> 20)};
     }
     result.is_read = true;
     return result;
@@ -60,7 +89,8 @@ bool write_all(int to, std::string_view bytes) {
 /// The name under which a file is written before it takes its own. Removed again unless kept.
 class temporary {
   public:
-    explicit temporary(const std::string& beside) : name_(beside + ".XXXXXX") { file_ = ::mkstemp(name_.data()); }
+    explicit temporary(const std::filesystem::path& beside)
+        : name_(beside.parent_path() / ".benchcard.XXXXXX"), file_(::mkstemp(name_.data())) {}
     ~temporary() {
         if (file_ >= 0) ::close(file_);
         if (file_ >= 0 && !kept_) ::unlink(name_.c_str());
@@ -75,7 +105,7 @@ class temporary {
 
   private:
     std::string name_;
-    int file_ = -1;
+    int file_;
     bool kept_ = false;
 };
 
@@ -88,36 +118,76 @@ mode_t rights_for(const std::string& path) {
     return 0666 & ~mask;
 }
 
+/// The file a path leads to, through links, so that a link stays one.
+std::filesystem::path behind_links(const std::string& path) {
+    std::error_code failed;
+    auto real = std::filesystem::canonical(path, failed);
+    return failed ? std::filesystem::path(path) : real;
+}
+
+/// Why no file could be made under a name: most often its folder is not there.
+std::string no_new_file(const std::filesystem::path& path) {
+    const auto failure = errno;
+    std::error_code failed;
+    const auto folder = path.parent_path();
+    if (failure == ENOENT && !folder.empty() && !std::filesystem::exists(folder, failed))
+        return fmt::format("there is no folder {}", folder.string());
+    if (failure == ENOENT || failure == EACCES) return "its folder takes no new files";
+    errno = failure;
+    return reason();
+}
+
+/// A device has no name to take over, so it is written straight.
+std::optional<std::string> write_device(const std::string& path, std::string_view bytes) {
+    const descriptor device(::open(path.c_str(), O_WRONLY | O_NONBLOCK | O_CLOEXEC));
+    if (device.number() < 0 && errno == ENXIO)
+        return cannot_write(path, "it is a pipe that nobody reads");
+    if (device.number() < 0) return cannot_write(path, reason());
+    ::fcntl(device.number(), F_SETFL, O_WRONLY);
+    if (!write_all(device.number(), bytes)) return cannot_write(path, reason());
+    return std::nullopt;
+}
+
 } // namespace
 
+void hold_standard_streams() {
+    // A file is given the lowest number that is free. Opened the other way round, so that using
+    // a stream that was closed still fails.
+    for (const auto& [number, way] :
+         {std::pair{STDIN_FILENO, O_WRONLY}, {STDOUT_FILENO, O_RDONLY}, {STDERR_FILENO, O_RDONLY}})
+        if (::fcntl(number, F_GETFD) < 0 && ::open("/dev/null", way) < 0) return;
+}
+
+void complain(std::string_view text) { write_all(STDERR_FILENO, text); }
+
+recipe::file_text read_standard_input() { return read_all(STDIN_FILENO); }
+
 recipe::file_text read_file(const std::string& path) {
-    if (path == "-") return read_all(STDIN_FILENO);
     const descriptor file(::open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC));
     if (file.number() < 0) return {false, "", reason()};
     struct stat about = {};
     if (::fstat(file.number(), &about) != 0) return {false, "", reason()};
     if (S_ISDIR(about.st_mode)) return {false, "", "it is a folder"};
-    if (!S_ISREG(about.st_mode)) return {false, "", "it is not a file"};
+    if (!S_ISREG(about.st_mode)) return {false, "", "it is a pipe or a device, not a file"};
     return read_all(file.number());
 }
 
 std::optional<std::string> write_file(const std::string& path, std::string_view bytes) {
     if (path == "-") {
-        if (!write_all(STDOUT_FILENO, bytes)) return "standard output: " + reason();
+        if (!write_all(STDOUT_FILENO, bytes)) return cannot_write("standard output", reason());
         return std::nullopt;
     }
     struct stat about = {};
-    if (::stat(path.c_str(), &about) == 0 && !S_ISREG(about.st_mode)) {
-        if (S_ISDIR(about.st_mode)) return path + ": it is a folder";
-        // A device has no name to take over, so it is written straight.
-        const descriptor device(::open(path.c_str(), O_WRONLY | O_CLOEXEC));
-        if (device.number() < 0 || !write_all(device.number(), bytes)) return path + ": " + reason();
-        return std::nullopt;
-    }
-    temporary file(path);
-    if (file.file() < 0 || ::fchmod(file.file(), rights_for(path)) != 0 || !write_all(file.file(), bytes) ||
-        ::fsync(file.file()) != 0 || !file.rename_to(path))
-        return path + ": " + reason();
+    if (::stat(path.c_str(), &about) == 0 && S_ISDIR(about.st_mode))
+        return cannot_write(path, "it is a folder");
+    if (::stat(path.c_str(), &about) == 0 && !S_ISREG(about.st_mode))
+        return write_device(path, bytes);
+    const auto target = behind_links(path);
+    temporary file(target);
+    if (file.file() < 0) return cannot_write(path, no_new_file(target));
+    if (::fchmod(file.file(), rights_for(target)) != 0 || !write_all(file.file(), bytes) ||
+        ::fsync(file.file()) != 0 || !file.rename_to(target))
+        return cannot_write(path, reason());
     return std::nullopt;
 }
 

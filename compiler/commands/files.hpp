@@ -8,12 +8,21 @@
 
 namespace benchcard::commands {
 
-/// Reads a regular file, or standard input where the path is `-`. Never waits on a pipe or a
-/// device that only looks like a file.
+/// Gives the numbers of standard streams that are closed to streams that cannot be used, so that
+/// no file opened later is taken for one of them.
+void hold_standard_streams();
+
+/// Writes to standard error; when that fails there is nobody left to tell.
+void complain(std::string_view text);
+
+/// Reads standard input to its end.
+recipe::file_text read_standard_input();
+
+/// Reads a regular file. Never waits on a pipe or a device that only looks like a file.
 recipe::file_text read_file(const std::string& path);
 
 /// Writes a file whole or not at all: beside it under another name, flushed to the disk, then
-/// renamed. `-` is standard output. Gives what went wrong, or nothing.
+/// renamed. `-` is standard output. Gives what went wrong, with the path, or nothing.
 std::optional<std::string> write_file(const std::string& path, std::string_view bytes);
 
 } // namespace benchcard::commands

@@ -27,7 +27,8 @@ struct look {
 std::optional<look> find_look(const print_options& options) {
     const auto style = styles::built_in_style(options.style);
     if (!style) {
-        fmt::print(stderr, "benchcard: there is no style `{}`; there are: {}\n", options.style, listed(styles::built_in_style_names()));
+        complain(fmt::format("benchcard: there is no style `{}`; there are: {}\n", options.style,
+                             listed(styles::built_in_style_names())));
         return std::nullopt;
     }
     if (options.paper.empty()) return look{*style, style->sheet};
@@ -35,18 +36,25 @@ std::optional<look> find_look(const print_options& options) {
     if (!sheet) {
         std::vector<std::string_view> names;
         for (const auto& p : styles::papers()) names.push_back(p.name);
-        fmt::print(stderr, "benchcard: there is no paper `{}`; there are: {}\n", options.paper, listed(names));
+        complain(fmt::format("benchcard: there is no paper `{}`; there are: {}\n", options.paper,
+                             listed(names)));
         return std::nullopt;
     }
     return look{*style, *sheet};
 }
 
+/// Whether it is the recipe's own words that cannot be painted.
+bool is_of_the_text(const grammar::diagnostics& messages) {
+    return std::any_of(messages.begin(), messages.end(),
+                       [](const auto& m) { return m.kind == "missing-character"; });
+}
+
 /// Messages of the painter have no place in a recipe's text.
 void print_plainly(const grammar::diagnostics& messages) {
     for (const auto& m : messages) {
-        fmt::print(stderr, "benchcard: {} [{}]\n", m.message, m.kind);
-        for (const auto& n : m.notes) fmt::print(stderr, "     = note: {}\n", n.text);
-        for (const auto& h : m.helps) fmt::print(stderr, "     = help: {}\n", h.text);
+        complain(fmt::format("benchcard: {} [{}]\n", m.message, m.kind));
+        for (const auto& n : m.notes) complain(fmt::format("     = note: {}\n", n.text));
+        for (const auto& h : m.helps) complain(fmt::format("     = help: {}\n", h.text));
     }
 }
 
@@ -72,7 +80,7 @@ int print(const print_options& options) {
         for (auto& card : cards::deal(*batch)) cards.push_back(std::move(card));
     }
     if (worst != done) {
-        fmt::print(stderr, "benchcard: nothing was printed\n");
+        complain("benchcard: nothing was printed\n");
         return worst;
     }
 
@@ -82,12 +90,13 @@ int print(const print_options& options) {
     if (!fonts) return not_run;
     std::vector<layout::page> pages;
     for (const auto& card : cards)
-        for (auto& page : layout::lay_out(card, how->style, how->sheet, fonts->metrics)) pages.push_back(std::move(page));
+        for (auto& page : layout::lay_out(card, how->style, how->sheet, fonts->metrics))
+            pages.push_back(std::move(page));
     const auto pdf = pdf::paint(pages, *fonts, {title, "en", "benchcard"});
     print_plainly(pdf.messages);
-    if (!pdf) return recipe_errors;
+    if (!pdf) return is_of_the_text(pdf.messages) ? recipe_errors : not_run;
     if (const auto failure = write_file(options.output, pdf.bytes)) {
-        fmt::print(stderr, "benchcard: {}\n", *failure);
+        complain(fmt::format("benchcard: {}\n", *failure));
         return not_run;
     }
     return done;

@@ -14,8 +14,9 @@ int weigh(const weigh_options& options) {
     int code = done;
     const auto batch = ordered(*c, options.order, code);
     if (!batch) return code;
-    if (const auto failure = write_file("-", options.why ? cards::why(*batch) : cards::weigh_table(*batch))) {
-        fmt::print(stderr, "benchcard: {}\n", *failure);
+    if (const auto failure =
+            write_file("-", options.why ? cards::why(*batch) : cards::weigh_table(*batch))) {
+        complain(fmt::format("benchcard: {}\n", *failure));
         return not_run;
     }
     return done;

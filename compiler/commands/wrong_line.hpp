@@ -1,0 +1,25 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace CLI {
+class App;
+class ParseError;
+} // namespace CLI
+
+namespace benchcard::commands {
+
+/// What is wrong with the command line, and what to write instead.
+struct wrong_line {
+    std::string message;
+    std::vector<std::string> helps;
+};
+
+/// In a baker's words what the reader of the command line could not take.
+wrong_line explain(const CLI::App& program, const CLI::ParseError& error);
+
+/// Says on standard error what is wrong with the command line.
+void print_wrong_line(const wrong_line& wrong);
+
+} // namespace benchcard::commands
