@@ -54,6 +54,10 @@ TEST_CASE("allergens are gathered from every line, whatever its amount") {
     CHECK(allergens_of_last(with_lines("some plain flour, for dusting")).contains == strings{"wheat"});
     CHECK(allergens_of_last(with_lines("10 g flaked almonds, optional")).contains == strings{"almonds"});
     CHECK(allergens_of_last(with_lines("10 g hazelnuts or almonds")).contains == strings{"almonds", "hazelnuts"});
+    CHECK(allergens_of_last(with_lines("10 g hazelnuts or almonds, optional")).contains == strings{"almonds", "hazelnuts"});
+    CHECK(allergens_of_last(with_lines("some hazelnuts or almonds, for dusting")).contains == strings{"almonds", "hazelnuts"});
+    // The words before a shorter name are heard too.
+    CHECK(has(allergens_of_last(with_lines("10 g hazelnut double cream")).contains, "hazelnuts"));
     CHECK(allergens_of_last(with_lines("100 g water")).contains.empty());
 }
 
