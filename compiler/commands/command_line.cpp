@@ -230,11 +230,12 @@ int run(int argc, const char* const* argv) {
     auto* convert_command = app.add_subcommand(
         "convert", "Say what one amount of an ingredient weighs, and by which source");
     convert_command
-        ->add_option("AMOUNT", amount_words, "An amount of an ingredient, best in quotes")
+        ->add_option("AMOUNT", amount_words, "An amount of an ingredient, best in quotes; - reads lines from standard input")
         ->required()
         ->type_name("");
     add_measures(*convert_command, measures);
-    convert_command->footer(examples({"benchcard convert '2 1/4 cups plain flour' --measures us"}));
+    convert_command->footer(examples({"benchcard convert '2 1/4 cups plain flour' --measures us",
+                                      "benchcard convert - --measures us < pasted.txt"}));
     convert_command->group("Commands");
     convert_command->callback([&] {
         converted.amount = without_outer_blanks(fmt::format("{}", fmt::join(amount_words, " ")));
