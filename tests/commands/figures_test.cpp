@@ -1,0 +1,119 @@
+#include "program.hpp"
+
+#include <catch2/catch.hpp>
+
+/// What weigh and convert say.
+namespace benchcard::program {
+
+namespace {
+
+outcome weigh(const std::vector<std::string>& order) {
+    std::vector<std::string> line = {"weigh", "-"};
+    line.insert(line.end(), order.begin(), order.end());
+    return run(line, {.input = tart});
+}
+
+const std::string usda =
+    "USDA National Nutrient Database for Standard Reference, Release 28 (2015), NDB ";
+
+} // namespace
+
+TEST_CASE("orders change the figures", "[commands]") {
+    const auto once = weigh({});
+    CHECK(once.code == 0);
+    CHECK(once.err == "");
+    CHECK_THAT(once.out, Catch::Contains(" 200 g") && Catch::Contains(" 100 g") &&
+                             Catch::Contains("2 tarts of 150 g"));
+    CHECK(weigh({"--make", "2 tarts"}).out == once.out);
+    const auto half = weigh({"--scale", "1/2"});
+    CHECK_THAT(half.out, Catch::Contains(" 100 g") && Catch::Contains(" 50 g") &&
+                             Catch::Contains("1 tart of 150 g"));
+    CHECK(weigh({"--make", "a tart"}).out == half.out);
+    CHECK(weigh({"--scale", " ½ "}).out == half.out);
+    const auto five = weigh({"--make", "5 tarts"});
+    CHECK_THAT(five.out, Catch::Contains(" 500 g") && Catch::Contains(" 250 g") &&
+                             Catch::Contains("5 tarts of 150 g"));
+    CHECK(weigh({"--make", "750 g"}).out == five.out);
+    CHECK(weigh({"--scale", "5/2"}).out == five.out);
+}
+
+TEST_CASE("weigh keeps warnings out of its table", "[commands]") {
+    const auto r =
+        run({"weigh", "-"}, {.input = "recipe: Tart\n200 g moonflour\n- Take [moonflour].\n"});
+    CHECK(r.code == 0);
+    CHECK_THAT(r.err, Catch::Contains("hint: `moonflour` is not in the ingredient table"));
+    CHECK_THAT(r.out, !Catch::Contains("hint") && Catch::Contains("200 g"));
+    const auto none = run({"weigh", "-"}, {.input = "recipe: Tart\n0 g flour\n"});
+    CHECK(none.code == 1);
+    CHECK(none.out == "");
+}
+
+TEST_CASE("--measures stands in for what the recipe says", "[commands]") {
+    const std::string recipe = "recipe: Tart\nmeasures: metric\n1 cup water\n- Boil [water].\n";
+    CHECK_THAT(run({"weigh", "-"}, {.input = recipe}).out, Catch::Contains(" 250 g"));
+    CHECK_THAT(run({"weigh", "-", "--measures", "us-label"}, {.input = recipe}).out,
+               Catch::Contains(" 240 g"));
+    const auto unsaid =
+        run({"check", "-"}, {.input = "recipe: Tart\n1 cup water\n- Boil [water].\n"});
+    CHECK(unsaid.code == 1);
+    CHECK(run({"check", "-", "--measures", "us"},
+              {.input = "recipe: Tart\n1 cup water\n- Boil [water].\n"})
+              .code == 0);
+}
+
+TEST_CASE("convert says grams, the range and the source in one line", "[commands]") {
+    const auto flour = run({"convert", "2 1/4 cups plain flour", "--measures", "us"});
+    CHECK(flour.code == 0);
+    CHECK(flour.err == "");
+    CHECK(flour.out == "2 1/4 cups plain flour = 281 g (255 g to 319 g by how the cup is filled), "
+                       "10 oz; source: " +
+                           usda + "20081\n");
+    CHECK(run({"convert", "2", "1/4", "cups", "plain", "flour", "--measures", "us"}).out ==
+          flour.out);
+    CHECK(run({"convert", "250 g plain flour", "--measures", "us"}).out ==
+          "250 g plain flour = 250 g, 8¾ oz, 2 cups; source: " + usda + "20081\n");
+    CHECK(run({"convert", "250 g plain flour"}).out == "250 g plain flour = 250 g, 8¾ oz\n");
+    CHECK_THAT(run({"convert", "100 ml water"}).out,
+               Catch::StartsWith("100 ml water = 100 g, 3½ oz; source: "));
+    CHECK_THAT(run({"convert", "1-2 cups plain flour", "--measures", "us"}).out,
+               Catch::Contains("(113 g to 283 g by how much is meant and how the cup is filled)"));
+}
+
+TEST_CASE("convert's messages are about the amount and the command line", "[commands]") {
+    const auto whose = run({"convert", "2 1/4 cups plain flour"});
+    CHECK(whose.code == 1);
+    CHECK(whose.out == "");
+    CHECK_THAT(whose.err,
+               Catch::StartsWith("amount:1:1: error: ") &&
+                   Catch::Contains("   1 | 2 1/4 cups plain flour\n     | ^^^^^^^^^^\n") &&
+                   Catch::Contains("     = help: say whose: benchcard convert '2 1/4 cups plain "
+                                   "flour' --measures us\n"));
+    const auto slip = run({"convert", "2 cpus flour", "--measures", "us"});
+    CHECK(slip.code == 1);
+    CHECK(slip.err == "amount:1:3: error: there is no measure `cpus` [unknown-measure]\n"
+                      "   1 | 2 cpus flour\n"
+                      "     |   ^^^^\n"
+                      "     = help: the nearest is `cups`\n"
+                      "1 error\n");
+    for (const auto* text : {"", "flour", "use: /etc/passwd", "- Mix.", "# x", "component: X"}) {
+        const auto r = run({"convert", "--", text});
+        CHECK(r.code == 2);
+        CHECK(r.out == "");
+        CHECK(r.err == std::string("benchcard: `") + text +
+                           "` is not an amount of an ingredient\n"
+                           "     = help: the amount comes first, then the ingredient: benchcard "
+                           "convert '2 1/4 cups plain flour'\n");
+    }
+    CHECK_THAT(run({"convert", "2 cups"}).err,
+               Catch::StartsWith(
+                   "amount:1:7: error: expected the name of an ingredient after the amount"));
+    CHECK_THAT(run({"convert", "1 g \xff"}).err,
+               Catch::StartsWith("benchcard: the amount is not UTF-8 text\n"));
+    CHECK_THAT(run({"convert", "1 g salt\n2 g salt"}).err,
+               Catch::StartsWith("benchcard: convert takes one amount, on one line\n"));
+    const auto some = run({"convert", "some flour"});
+    CHECK(some.code == 1);
+    CHECK(some.err == "benchcard: what `some flour` weighs is not known\n");
+}
+
+} // namespace benchcard::program

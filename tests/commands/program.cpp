@@ -1,0 +1,134 @@
+#include "program.hpp"
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <chrono>
+#include <csignal>
+#include <cstdlib>
+#include <fcntl.h>
+#include <filesystem>
+#include <fstream>
+#include <poll.h>
+#include <pty.h>
+#include <sys/wait.h>
+#include <thread>
+#include <unistd.h>
+
+namespace benchcard::program {
+
+const std::string tart = "recipe: Plain tart\n"
+                         "makes: 2 tarts\n"
+                         "\n"
+                         "component: Dough\n"
+                         "station: pastry bench\n"
+                         "200 g   plain flour\n"
+                         "100 g   unsalted butter\n"
+                         "- Rub [butter] into [flour]; chill for [1 h].\n";
+
+namespace {
+
+constexpr auto longest_run = std::chrono::seconds(40);
+
+[[noreturn]] void become(const std::vector<std::string>& arguments, const surroundings& where) {
+    if (!where.folder.empty() && ::chdir(where.folder.c_str()) != 0) ::_exit(126);
+    for (const auto& [name, value] : where.environment) ::setenv(name.c_str(), value.c_str(), 1);
+    std::string name = "benchcard";
+    std::vector<char*> words = {name.data()};
+    auto copies = arguments;
+    for (auto& word : copies) words.push_back(word.data());
+    words.push_back(nullptr);
+    ::execv(BENCHCARD_PROGRAM, words.data());
+    ::_exit(127);
+}
+
+void redirect(const std::string& path, int flags, int number) {
+    const int file = ::open(path.c_str(), flags, 0666);
+    if (file < 0) ::_exit(125);
+    ::dup2(file, number);
+    ::close(file);
+}
+
+/// The exit code, or -1 after a signal or when the time is up.
+int wait_for(pid_t child) {
+    const auto until = std::chrono::steady_clock::now() + longest_run;
+    int status = 0;
+    while (::waitpid(child, &status, WNOHANG) == 0) {
+        if (std::chrono::steady_clock::now() > until) {
+            ::kill(child, SIGKILL);
+            ::waitpid(child, &status, 0);
+            return -1;
+        }
+        std::this_thread::sleep_for(std::chrono::milliseconds(2));
+    }
+    return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+}
+
+} // namespace
+
+outcome run(const std::vector<std::string>& arguments, const surroundings& where) {
+    const folder streams; // files, so that no stream can fill up and hold the program
+    const auto in = streams.file("in", where.input);
+    const auto out = where.out_to.empty() ? streams.file("out", "") : where.out_to;
+    const auto err = where.err_to.empty() ? streams.file("err", "") : where.err_to;
+    const auto child = ::fork();
+    if (child == 0) {
+        redirect(in, O_RDONLY, STDIN_FILENO);
+        redirect(out, O_WRONLY, STDOUT_FILENO);
+        redirect(err, O_WRONLY, STDERR_FILENO);
+        if (where.out_closed) ::close(STDOUT_FILENO);
+        become(arguments, where);
+    }
+    outcome result;
+    result.code = wait_for(child);
+    if (where.out_to.empty()) result.out = bytes_of(out);
+    if (where.err_to.empty()) result.err = bytes_of(err);
+    return result;
+}
+
+std::string run_on_terminal(const std::vector<std::string>& arguments,
+                            const std::map<std::string, std::string>& environment) {
+    int terminal = -1;
+    const auto child = ::forkpty(&terminal, nullptr, nullptr, nullptr);
+    if (child == 0) become(arguments, {.environment = environment});
+    std::string shown;
+    char buffer[4096];
+    pollfd readable = {terminal, POLLIN, 0};
+    while (::poll(&readable, 1, 10'000) > 0) {
+        const auto count = ::read(terminal, buffer, sizeof buffer);
+        if (count <= 0) break; // a terminal whose program has ended gives an error
+        shown.append(buffer, static_cast<std::size_t>(count));
+    }
+    ::close(terminal);
+    wait_for(child);
+    return shown;
+}
+
+folder::folder() : path_(std::filesystem::temp_directory_path() / "benchcard-test.XXXXXX") {
+    REQUIRE(::mkdtemp(path_.data()) != nullptr);
+}
+
+folder::~folder() {
+    std::error_code failed;
+    std::filesystem::remove_all(path_, failed);
+}
+
+std::string folder::file(const std::string& name, const std::string& text) const {
+    const auto path = *this / name;
+    std::ofstream(path, std::ios::binary) << text;
+    return path;
+}
+
+std::vector<std::string> folder::names() const {
+    std::vector<std::string> result;
+    for (const auto& entry : std::filesystem::directory_iterator(path_))
+        result.push_back(entry.path().filename());
+    std::sort(result.begin(), result.end());
+    return result;
+}
+
+std::string bytes_of(const std::string& path) {
+    std::ifstream file(path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(file), {}};
+}
+
+} // namespace benchcard::program
