@@ -143,8 +143,7 @@ TEST_CASE("every command's help is complete and has an example", "[commands]") {
          {"FILE", "-o,--output", "--scale", "--make", "--style", "--paper", "--measures",
           "Examples:\n  benchcard print tart.recipe -o tart.pdf"}},
         {"convert",
-         {"AMOUNT", "--measures",
-          "Example:\n  benchcard convert '2 1/4 cups plain flour' --measures us"}}};
+         {"AMOUNT", "--measures", "\n  benchcard convert '2 1/4 cups plain flour' --measures us"}}};
     for (const auto& [command, parts] : options) {
         const auto help = run({command, "--help"});
         INFO(help.out);

@@ -116,4 +116,20 @@ TEST_CASE("convert's messages are about the amount and the command line", "[comm
     CHECK(some.err == "benchcard: what `some flour` weighs is not known\n");
 }
 
+TEST_CASE("convert - weighs the lines of standard input, and says which it cannot", "[commands]") {
+    const auto r = run({"convert", "-", "--measures", "us"},
+                       {.input = "2 cups plain flour\n\nflour\r\n1 cup unicorn\n"});
+    CHECK(r.code == 1);
+    CHECK(r.err == "");
+    CHECK(r.out ==
+          "2 cups plain flour = 250 g (227 g to 283 g by how the cup is filled), 8¾ oz; source: " +
+              usda +
+              "20081\n"
+              "flour: not weighed: there is no amount of an ingredient in it\n"
+              "1 cup unicorn: not weighed: `unicorn` is not in the ingredient table, so what a cup "
+              "of it weighs is not known\n");
+    CHECK(run({"convert", "-"}, {.input = "100 g salt\n"}).code == 0);
+    CHECK(run({"convert", "-"}, {.input = "100 g salt\n", .out_to = "/dev/full"}).code == 2);
+}
+
 } // namespace benchcard::program
