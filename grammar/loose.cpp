@@ -49,10 +49,14 @@ template <> struct action<loose::rest> {
     static void apply(const auto& in, pasted_parts& p) { p.rest = in.string(); }
 };
 template <> struct action<loose::with_weight> {
-    static void apply0(pasted_parts& p) { p.line = fmt::format("{} = {} {}", p.amount, p.weight, p.rest); }
+    static void apply0(pasted_parts& p) {
+        p.line = fmt::format("{} = {} {}", p.amount, p.weight, p.rest);
+    }
 };
 template <> struct action<loose::with_size> {
-    static void apply0(pasted_parts& p) { p.line = fmt::format("{} x {} {}", p.count, p.size, p.rest); }
+    static void apply0(pasted_parts& p) {
+        p.line = fmt::format("{} x {} {}", p.count, p.size, p.rest);
+    }
 };
 template <> struct action<loose::behind> {
     static void apply0(pasted_parts& p) { p.line = fmt::format("{} {}", p.last, p.thing); }

@@ -20,7 +20,8 @@ template <typename Rule> struct control : pegtl::normal<Rule> {
     template <typename Input, typename... States>
     [[noreturn]] static void raise(const Input& in, States&&...) {
         static_assert(!expected<Rule>.kind.empty(), "say in recipe_errors.hpp what is expected");
-        throw line_error{expected<Rule>.kind, std::string(expected<Rule>.text), in.current(), in.current()};
+        throw line_error{expected<Rule>.kind, std::string(expected<Rule>.text), in.current(),
+                         in.current()};
     }
 };
 
@@ -29,21 +30,34 @@ template <typename Rule> bool begins_as(std::string_view text) {
     return pegtl::parse<Rule>(in);
 }
 
-template <typename Rule> bool read(input& in, scratch& s) { return pegtl::parse<Rule, action, control>(in, s); }
+template <typename Rule> bool read(input& in, scratch& s) {
+    return pegtl::parse<Rule, action, control>(in, s);
+}
 
 bool read_value(value_form form, input& in, scratch& s) {
     switch (form) {
-    case value_form::words: return read<rules::words_value>(in, s);
-    case value_form::prose: return read<rules::prose_value>(in, s);
-    case value_form::list: return read<rules::list_value>(in, s);
-    case value_form::yield: return read<rules::yield_value>(in, s);
-    case value_form::losses: return read<rules::loss_value>(in, s);
-    case value_form::keepings: return read<rules::keeps_value>(in, s);
-    case value_form::tin_size: return read<rules::tin_value>(in, s);
-    case value_form::figures: return read<rules::weighs_value>(in, s);
-    case value_form::price: return read<rules::price_value>(in, s);
-    case value_form::measure: return read<rules::measure_value>(in, s);
-    case value_form::yes_or_no: return read<rules::yes_no_value>(in, s);
+    case value_form::words:
+        return read<rules::words_value>(in, s);
+    case value_form::prose:
+        return read<rules::prose_value>(in, s);
+    case value_form::list:
+        return read<rules::list_value>(in, s);
+    case value_form::yield:
+        return read<rules::yield_value>(in, s);
+    case value_form::losses:
+        return read<rules::loss_value>(in, s);
+    case value_form::keepings:
+        return read<rules::keeps_value>(in, s);
+    case value_form::tin_size:
+        return read<rules::tin_value>(in, s);
+    case value_form::figures:
+        return read<rules::weighs_value>(in, s);
+    case value_form::price:
+        return read<rules::price_value>(in, s);
+    case value_form::measure:
+        return read<rules::measure_value>(in, s);
+    case value_form::yes_or_no:
+        return read<rules::yes_no_value>(in, s);
     }
     return false;
 }
@@ -62,7 +76,7 @@ std::size_t first_control(std::string_view line) {
     return line.npos;
 }
 
-constexpr std::size_t longest_name = 120; ///< characters; what a card can hold
+constexpr std::size_t longest_name = 120;    ///< characters; what a card can hold
 constexpr std::size_t longest_line = 10'000; ///< bytes; three printed pages, far more than a step
 
 class reader {
@@ -88,7 +102,8 @@ class reader {
     block& now() { return result_.tree.blocks.back(); }
 
     void say(std::string_view kind, span where, std::string message, std::vector<help> helps = {}) {
-        result_.messages.push_back({kind, severity::error, where, std::move(message), {}, std::move(helps)});
+        result_.messages.push_back(
+            {kind, severity::error, where, std::move(message), {}, std::move(helps)});
     }
 
     span span_of_lines(std::size_t first, std::size_t last) const {
@@ -121,7 +136,8 @@ class reader {
         } else if (begins_as<rules::comment_line>(line)) {
             auto s = pad();
             const auto begin = line.data() + indentation(line);
-            keep(comment{s.between(begin, line.data() + line.size()), std::string(begin, line.data() + line.size())});
+            keep(comment{s.between(begin, line.data() + line.size()),
+                         std::string(begin, line.data() + line.size())});
         } else {
             return read_content(number, line, where);
         }
@@ -131,22 +147,24 @@ class reader {
     bool readable(std::string_view line, span where) {
         if (line.size() > longest_line) {
             say("line-too-long", {where.file, where.begin, where.begin},
-                fmt::format("this line is {} bytes long; at most {} can be read", line.size(), longest_line),
+                fmt::format("this line is {} bytes long; at most {} can be read", line.size(),
+                            longest_line),
                 {{"break it into steps, or go on in a line below that is indented", {}}});
             return false;
         }
         if (const auto bad = first_not_utf8(line); bad != line.npos) {
             const auto at = where.begin + static_cast<std::uint32_t>(bad);
             say("not-utf8", {where.file, at, at + 1},
-                fmt::format("this is not UTF-8 text: byte {} of the file is {:02X} hexadecimal", at + 1,
-                            static_cast<unsigned char>(line[bad])),
+                fmt::format("this is not UTF-8 text: byte {} of the file is {:02X} hexadecimal",
+                            at + 1, static_cast<unsigned char>(line[bad])),
                 {{"save the file as UTF-8", {}}});
             return false;
         }
         if (const auto bad = first_control(line); bad != line.npos) {
             const auto at = where.begin + static_cast<std::uint32_t>(bad);
             say("control-character", {where.file, at, at + 1},
-                fmt::format("a control character stands here (U+{:04X})", static_cast<unsigned char>(line[bad])),
+                fmt::format("a control character stands here (U+{:04X})",
+                            static_cast<unsigned char>(line[bad])),
                 {{"take it out", {edit{{where.file, at, at + 1}, ""}}}});
             return false;
         }
@@ -159,8 +177,10 @@ class reader {
         expect_recipe_first(is_setting, line, without_blanks(where, line));
         if (is_step) return read_step(number);
         if (is_setting) return read_setting(number);
-        if (begins_as<rules::amount_start>(line)) read_ingredient(where);
-        else refuse(line, where);
+        if (begins_as<rules::amount_start>(line))
+            read_ingredient(where);
+        else
+            refuse(line, where);
         return number + 1;
     }
 
@@ -169,7 +189,8 @@ class reader {
         if (seen_content_) return;
         seen_content_ = true;
         if (is_setting && key_in(line) && key_in(line)->name == key::recipe) return;
-        say("text-before-recipe", where, "a file begins with `recipe:` and its name, and this stands before it",
+        say("text-before-recipe", where,
+            "a file begins with `recipe:` and its name, and this stands before it",
             {{"put a line like `recipe: Pear tart` first", {}}});
     }
 
@@ -178,12 +199,15 @@ class reader {
         head = head.substr(0, head.find(':'));
         return head.substr(0, head.find_last_not_of(" \t") + 1);
     }
-    static const setting_entry* key_in(std::string_view line) { return setting_named(word_before_colon(line)); }
+    static const setting_entry* key_in(std::string_view line) {
+        return setting_named(word_before_colon(line));
+    }
 
     void refuse(std::string_view line, span where) {
         const auto trimmed = without_blanks(where, line);
         say("unreadable-line", trimmed,
-            "a line is a setting (`makes: 2 tarts`), an ingredient (`200 g plain flour`) or a step (`- Mix.`), "
+            "a line is a setting (`makes: 2 tarts`), an ingredient (`200 g plain flour`) or a step "
+            "(`- Mix.`), "
             "and this is none of them",
             suggest_line(line, trimmed, now().is));
         keep(unread{where});
@@ -218,14 +242,16 @@ class reader {
             read_it(in);
             return true;
         } catch (const line_error& e) {
-            if (!say_full_bracket(e, text, where)) say(e.kind, range_at(e, where), e.message, helps_for(e, text, where));
+            if (!say_full_bracket(e, text, where))
+                say(e.kind, range_at(e, where), e.message, helps_for(e, text, where));
             keep(unread{where});
             return false;
         }
     }
 
     static std::vector<help> helps_for(const line_error& e, std::string_view text, span where) {
-        if (e.kind == "missing-value" || e.kind == "unreadable-value" || e.kind == "unreadable-amount")
+        if (e.kind == "missing-value" || e.kind == "unreadable-value" ||
+            e.kind == "unreadable-amount")
             if (const auto* entry = begins_as<rules::setting_start>(text) ? key_in(text) : nullptr)
                 return {{fmt::format("for example `{}`", entry->example), {}}};
         if (e.kind != "numbered-step") return {};
@@ -252,7 +278,8 @@ class reader {
         if (e.kind == "unreadable-bracket") {
             const bool fails_at_once = between.find_first_not_of(" \t") + open + 1 == stop;
             say(e.kind, {where.file, at(open), at(end + 1)}, e.message,
-                fails_at_once ? suggest_bracket(between, 0, {where.file, at(open + 1), at(end)}) : std::vector<help>{});
+                fails_at_once ? suggest_bracket(between, 0, {where.file, at(open + 1), at(end)})
+                              : std::vector<help>{});
             return true;
         }
         say("unreadable-bracket", {where.file, at(open), at(end + 1)},
@@ -268,9 +295,10 @@ class reader {
         auto last = number;
         while (last < text_.line_count()) {
             const auto next = text_.line(last + 1);
-            const bool goes_on = indentation(next) > own && next.size() <= longest_line && !begins_as<rules::blank_line>(next) &&
-                                 !begins_as<rules::step_start>(next) && first_not_utf8(next) == next.npos &&
-                                 first_control(next) == next.npos;
+            const bool goes_on =
+                indentation(next) > own && next.size() <= longest_line &&
+                !begins_as<rules::blank_line>(next) && !begins_as<rules::step_start>(next) &&
+                first_not_utf8(next) == next.npos && first_control(next) == next.npos;
             if (!goes_on) break;
             ++last;
         }
@@ -301,12 +329,17 @@ class reader {
 
     /// A list with dashes, as it is pasted from elsewhere, would pass for a method.
     void hint_at_dash(const step& method) {
-        const auto* only = method.parts.size() == 1 ? std::get_if<words>(&method.parts.front()) : nullptr;
+        const auto* only =
+            method.parts.size() == 1 ? std::get_if<words>(&method.parts.front()) : nullptr;
         if (!only || !reads_like_ingredient(only->text)) return;
-        result_.messages.push_back({"dash-before-amount", severity::hint, only->where,
-                                    "this is read as a step, since it begins with a dash, and looks like an ingredient", {},
-                                    {{"leave the dash out: `" + only->text + "`",
-                                      {edit{{method.where.file, method.where.begin, only->where.end}, only->text}}}}});
+        result_.messages.push_back(
+            {"dash-before-amount",
+             severity::hint,
+             only->where,
+             "this is read as a step, since it begins with a dash, and looks like an ingredient",
+             {},
+             {{"leave the dash out: `" + only->text + "`",
+               {edit{{method.where.file, method.where.begin, only->where.end}, only->text}}}}});
     }
 
     void read_ingredient(span where) {
@@ -322,7 +355,8 @@ class reader {
     bool short_enough(const words& name) {
         if (count_characters(name.text) <= longest_name) return true;
         say("name-too-long", name.where,
-            fmt::format("this name is {} characters long; a card can hold {}", count_characters(name.text), longest_name));
+            fmt::format("this name is {} characters long; a card can hold {}",
+                        count_characters(name.text), longest_name));
         return false;
     }
 
@@ -334,27 +368,36 @@ class reader {
         const auto where = span_of_lines(number, last);
         const auto word = word_before_colon(line);
         const auto word_begin = where.begin + static_cast<std::uint32_t>(indentation(line));
-        const span key_where{where.file, word_begin, word_begin + static_cast<std::uint32_t>(word.size())};
-        if (!entry) unknown_setting(line, word, key_where, where);
-        else if (opened_by(entry->name) != block::sort::before) open_block(*entry, key_where, where);
-        else if (!(entry->places & place_of(now().is))) misplaced_setting(*entry, key_where, where);
-        else keep_setting(*entry, key_where, where);
+        const span key_where{where.file, word_begin,
+                             word_begin + static_cast<std::uint32_t>(word.size())};
+        if (!entry)
+            unknown_setting(line, word, key_where, where);
+        else if (opened_by(entry->name) != block::sort::before)
+            open_block(*entry, key_where, where);
+        else if (!(entry->places & place_of(now().is)))
+            misplaced_setting(*entry, key_where, where);
+        else
+            keep_setting(*entry, key_where, where);
         return last + 1;
     }
 
     void unknown_setting(std::string_view line, std::string_view word, span key_where, span where) {
         const auto value = line.substr(line.find(':') + 1);
         say("unknown-setting", key_where,
-            count_characters(word) <= longest_name ? fmt::format("there is no setting `{}`", word) : "there is no such setting",
+            count_characters(word) <= longest_name ? fmt::format("there is no setting `{}`", word)
+                                                   : "there is no such setting",
             suggest_setting(word, key_where, value, without_blanks(where, line), now().is));
         keep(unread{where});
     }
 
     void misplaced_setting(const setting_entry& entry, span key_where, span where) {
         std::string places;
-        for (auto is : {block::sort::recipe, block::sort::component, block::sort::assembly, block::sort::ingredient})
-            if (entry.places & place_of(is)) places += (places.empty() ? "" : " or ") + std::string(said_place(is));
-        say("misplaced-setting", key_where, fmt::format("`{}:` cannot stand in {}", entry.word, said_place(now().is)),
+        for (auto is : {block::sort::recipe, block::sort::component, block::sort::assembly,
+                        block::sort::ingredient})
+            if (entry.places & place_of(is))
+                places += (places.empty() ? "" : " or ") + std::string(said_place(is));
+        say("misplaced-setting", key_where,
+            fmt::format("`{}:` cannot stand in {}", entry.word, said_place(now().is)),
             {{fmt::format("it belongs in {}", places), {}}});
         keep(unread{where});
     }
@@ -367,13 +410,16 @@ class reader {
         return end;
     }
 
-    std::optional<setting> value_of(const setting_entry& entry, span key_where, span where, scratch& s) {
+    std::optional<setting> value_of(const setting_entry& entry, span key_where, span where,
+                                    scratch& s) {
         setting result;
         const bool is_read = attempt(where, [&](input& in) {
             read<rules::setting_head>(in, s);
             const char* begin = in.current();
             read_value(entry.form, in, s);
-            result = {where, entry.name, key_where, s.between(begin, end_of_value(begin, in.current(), s)), std::move(*s.value_read)};
+            result = {where, entry.name, key_where,
+                      s.between(begin, end_of_value(begin, in.current(), s)),
+                      std::move(*s.value_read)};
         });
         if (!is_read) return std::nullopt;
         return result;
@@ -388,7 +434,9 @@ class reader {
     void open_block(const setting_entry& entry, span key_where, span where) {
         if (entry.name == key::recipe && std::exchange(seen_recipe_, true)) {
             say("second-recipe", key_where, "a file holds one recipe, and this opens a second",
-                {{"a part of the recipe begins with `component:`; another recipe goes in a file of its own", {}}});
+                {{"a part of the recipe begins with `component:`; another recipe goes in a file of "
+                  "its own",
+                  {}}});
             return keep(unread{where});
         }
         auto s = pad();
@@ -410,7 +458,8 @@ template <typename Rule> diagnostics read_alone(const source& text, scratch& s) 
     try {
         read<Rule>(in, s);
         if (!in.empty())
-            throw line_error{"unexpected-words", "nothing more can stand here", in.current(), in.current()};
+            throw line_error{"unexpected-words", "nothing more can stand here", in.current(),
+                             in.current()};
     } catch (const line_error& e) {
         const auto end = e.begin == e.end ? text.text().data() + text.text().size() : e.end;
         messages.push_back({e.kind, severity::error, s.between(e.begin, end), e.message, {}, {}});
@@ -443,7 +492,8 @@ std::optional<exact> parse_number(std::string_view text) {
     s.base = text.data();
     input in(text.data(), text.data() + text.size(), "");
     try {
-        const bool whole = pegtl::parse<pegtl::seq<rules::number, rules::end_of_line>, action, control>(in, s);
+        const bool whole =
+            pegtl::parse<pegtl::seq<rules::number, rules::end_of_line>, action, control>(in, s);
         if (whole && in.empty() && s.value > 0) return s.value;
     } catch (const line_error&) {
     }

@@ -20,8 +20,10 @@ words words_between(const scratch& s, const char* begin, const char* end) {
     words result{"", s.between(begin, end)};
     for (const char* c = begin; c < end; ++c) {
         const bool blank = is_blank(*c);
-        if (!blank) result.text += *c;
-        else if (!result.text.ends_with(' ')) result.text += ' ';
+        if (!blank)
+            result.text += *c;
+        else if (!result.text.ends_with(' '))
+            result.text += ' ';
     }
     return result;
 }
@@ -62,7 +64,9 @@ length length_of(const scratch& s) {
 void add_words(scratch& s, span where, std::string_view text) {
     // Text that stands for something else (a line's end, an escape) is kept apart, so that the
     // places in the others are those of the file.
-    const auto is_itself = [](const words& w) { return w.text.size() == w.where.end - w.where.begin; };
+    const auto is_itself = [](const words& w) {
+        return w.text.size() == w.where.end - w.where.begin;
+    };
     words more{std::string(text), where};
     auto* last = s.method.parts.empty() ? nullptr : std::get_if<words>(&s.method.parts.back());
     if (last && is_itself(*last) && is_itself(more)) {

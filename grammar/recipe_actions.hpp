@@ -56,7 +56,8 @@ struct scratch {
     std::vector<comment> comments;
 
     span between(const char* begin, const char* end) const {
-        return {file, static_cast<std::uint32_t>(begin - base), static_cast<std::uint32_t>(end - base)};
+        return {file, static_cast<std::uint32_t>(begin - base),
+                static_cast<std::uint32_t>(end - base)};
     }
     span of(const auto& matched) const { return between(matched.begin(), matched.end()); }
 };

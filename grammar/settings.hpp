@@ -9,7 +9,17 @@ namespace benchcard::grammar {
 
 /// The forms a setting's value can have; each has its rule in recipe_rules.hpp.
 enum class value_form {
-    words, prose, list, yield, losses, keepings, tin_size, figures, price, measure, yes_or_no,
+    words,
+    prose,
+    list,
+    yield,
+    losses,
+    keepings,
+    tin_size,
+    figures,
+    price,
+    measure,
+    yes_or_no,
 };
 
 /// Where a setting may stand, added up.
@@ -18,7 +28,7 @@ inline constexpr unsigned in_block = in_recipe | in_component | in_assembly;
 
 struct setting_entry {
     key name;
-    std::string_view word;    ///< as it is written before the colon
+    std::string_view word; ///< as it is written before the colon
     value_form form;
     unsigned places;          ///< of `place`
     std::string_view example; ///< a whole line

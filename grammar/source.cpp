@@ -56,9 +56,8 @@ std::string_view source::text_of(span where) const {
 std::size_t first_not_utf8(std::string_view bytes) {
     std::size_t i = 0;
     while (i < bytes.size()) {
-        const auto length = static_cast<unsigned char>(bytes[i]) < 0x80
-                                ? 1
-                                : character_length(bytes.substr(i));
+        const auto length =
+            static_cast<unsigned char>(bytes[i]) < 0x80 ? 1 : character_length(bytes.substr(i));
         if (length == 0) return i;
         i += length;
     }

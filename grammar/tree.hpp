@@ -30,7 +30,8 @@ struct amount {
     exact high = 0;                  ///< equal to `low` unless a range was written
 };
 
-/// How full a measure is: `heaped`, `scant` and `rounded` are not measures, `level` and `packed` are.
+/// How full a measure is: `heaped`, `scant` and `rounded` are not measures, `level` and `packed`
+/// are.
 enum class filling { plain, level, packed, heaped, scant, rounded };
 
 /// An amount with its measure: `1 1/2 cups`, `3 heaped tsp`, `4` (of something counted).
@@ -44,11 +45,11 @@ struct measure {
 /// `2 cups = 250 g   plain flour, sifted`
 struct ingredient_line {
     span where;
-    std::vector<measure> amounts;          ///< added up: `1 cup + 2 tbsp`, `1 lb 4 oz`; never empty
-    std::optional<words> piece = {};       ///< what is counted, before an equals sign: `6 leaves = 10 g`
-    std::vector<measure> equals = {};      ///< what stands after `=`, added up
-    std::vector<words> names;              ///< more than one for `hazelnuts or almonds`; never empty
-    std::vector<words> preparations = {};  ///< what follows each comma
+    std::vector<measure> amounts;     ///< added up: `1 cup + 2 tbsp`, `1 lb 4 oz`; never empty
+    std::optional<words> piece = {};  ///< what is counted, before an equals sign: `6 leaves = 10 g`
+    std::vector<measure> equals = {}; ///< what stands after `=`, added up
+    std::vector<words> names;         ///< more than one for `hazelnuts or almonds`; never empty
+    std::vector<words> preparations = {}; ///< what follows each comma
 };
 
 /// What a step has in brackets.
@@ -58,8 +59,8 @@ struct reference {
         enum class sort { share, amount, rest };
         span where;
         sort is = sort::rest;
-        exact share = 0;        ///< of the whole, for a share
-        measure of = {};        ///< for an amount
+        exact share = 0; ///< of the whole, for a share
+        measure of = {}; ///< for an amount
     };
     words name;
     std::optional<part> of = {};
@@ -77,7 +78,7 @@ struct duration {
 struct length {
     std::vector<amount> sides; ///< one for `23 cm`, two for `20 x 30 cm`
     length_unit in = length_unit::centimetre;
-    std::string shape = {};    ///< the words after it: `round`
+    std::string shape = {}; ///< the words after it: `round`
 };
 struct piece_measure {
     measure of;
@@ -108,9 +109,9 @@ struct loss {
 };
 /// `3 days chilled`
 struct keeping {
-    words text;        ///< as written
+    words text; ///< as written
     exact low_hours = 0, high_hours = 0;
-    words place;       ///< `chilled`, `frozen`, `in a tin`; may be empty
+    words place; ///< `chilled`, `frozen`, `in a tin`; may be empty
 };
 /// `23 cm round`, `20 x 30 cm`, `900 g loaf`
 struct tin {
@@ -131,9 +132,39 @@ struct price {
 
 /// Every setting there is.
 enum class key {
-    recipe, by, source, revision, date, makes, serves, measures, labels, note, caution, use,
-    component, assembly, station, per, loss, keeps, tin, tray, percent, whole_batch, at_most,
-    at_least, accept, ingredient, also, weighs, contains, may_contain, raw, costs, scale_step,
+    recipe,
+    by,
+    source,
+    revision,
+    date,
+    makes,
+    serves,
+    measures,
+    labels,
+    note,
+    caution,
+    use,
+    component,
+    assembly,
+    station,
+    per,
+    loss,
+    keeps,
+    tin,
+    tray,
+    percent,
+    whole_batch,
+    at_most,
+    at_least,
+    accept,
+    ingredient,
+    also,
+    weighs,
+    contains,
+    may_contain,
+    raw,
+    costs,
+    scale_step,
     require,
 };
 
@@ -143,16 +174,23 @@ using setting_value =
                  std::vector<weight_figure>, price, measure, bool>;
 
 struct setting {
-    span where;     ///< the whole line
+    span where; ///< the whole line
     key name = key::note;
     span key_where; ///< the word before the colon
     span value_where;
     setting_value value;
 };
 
-struct comment { span where; std::string text; }; ///< from `#` to the end of its line
-struct empty_line { span where; };
-struct unread { span where; }; ///< a line that could not be read; its message says why
+struct comment {
+    span where;
+    std::string text;
+}; ///< from `#` to the end of its line
+struct empty_line {
+    span where;
+};
+struct unread {
+    span where;
+}; ///< a line that could not be read; its message says why
 
 using item_value = std::variant<setting, ingredient_line, step, comment, empty_line, unread>;
 

@@ -12,17 +12,20 @@ namespace {
 
 /// Things that are counted in place of what they are of: `20 cloves garlic`, `2 tins tomatoes`.
 bool holds_or_parts(const std::string& one) {
-    constexpr std::string_view words[] = {"tin",   "can",   "jar",   "bottle", "bag",  "packet", "sachet", "punnet",
-                                          "clove", "leaf",  "sheet", "sprig",  "head", "bunch",  "pod",    "slice",
-                                          "piece", "stalk", "cube",  "ball",   "knob", "rasher", "fillet", "strip"};
+    constexpr std::string_view words[] = {"tin",    "can",    "jar",   "bottle", "bag",    "packet",
+                                          "sachet", "punnet", "clove", "leaf",   "sheet",  "sprig",
+                                          "head",   "bunch",  "pod",   "slice",  "piece",  "stalk",
+                                          "cube",   "ball",   "knob",  "rasher", "fillet", "strip"};
     return std::find(std::begin(words), std::end(words), one) != std::end(words);
 }
 
 std::vector<std::string> words_of(const std::string& name) {
     std::vector<std::string> words(1);
     for (const char c : name) {
-        if (c == ' ') words.emplace_back();
-        else words.back() += c;
+        if (c == ' ')
+            words.emplace_back();
+        else
+            words.back() += c;
     }
     return words;
 }
@@ -35,7 +38,8 @@ std::string joined(const std::vector<std::string>& words) {
 
 /// Which word of a name is counted: the piece at its beginning, or else the last.
 std::size_t counted_word(const std::vector<std::string>& words) {
-    const bool by_piece = words.size() > 1 && holds_or_parts(ingredients::compared_name(words.front()));
+    const bool by_piece =
+        words.size() > 1 && holds_or_parts(ingredients::compared_name(words.front()));
     return by_piece ? 0 : words.size() - 1;
 }
 
@@ -61,7 +65,8 @@ std::string counted_name(const batch::weigh_line& l) {
     const bool was_many = is_many(recipe::spread_of(l.of->written->amounts.front().quantity).used);
     if (many == was_many) return l.of->name; // as the baker wrote it
     std::string result;
-    for (const auto& name : l.of->written->names) result += (result.empty() ? "" : " or ") + in_number(name.text, many);
+    for (const auto& name : l.of->written->names)
+        result += (result.empty() ? "" : " or ") + in_number(name.text, many);
     return result;
 }
 

@@ -27,14 +27,21 @@ std::string joined(const std::vector<std::string>& words, std::string_view betwe
 std::string said_system(measures::system s) {
     using measures::system;
     switch (s) {
-    case system::us: return "US cups";
-    case system::metric: return "metric cups";
-    case system::imperial: return "imperial cups";
-    case system::australian: return "Australian cups";
-    case system::canadian: return "Canadian cups";
-    case system::us_label: return "240 ml cups";
+    case system::us:
+        return "US cups";
+    case system::metric:
+        return "metric cups";
+    case system::imperial:
+        return "imperial cups";
+    case system::australian:
+        return "Australian cups";
+    case system::canadian:
+        return "Canadian cups";
+    case system::us_label:
+        return "240 ml cups";
     case system::uk:
-    case system::unstated: return "spoons";
+    case system::unstated:
+        return "spoons";
     }
     return "";
 }
@@ -42,7 +49,8 @@ std::string said_system(measures::system s) {
 class dealer {
   public:
     explicit dealer(const batch::batch& b)
-        : b_(b), r_(*b.of), allergens_(safety::allergens_of(r_)), hazards_(safety::hazards_of(r_)) {}
+        : b_(b), r_(*b.of), allergens_(safety::allergens_of(r_)), hazards_(safety::hazards_of(r_)) {
+    }
 
     std::vector<card> run() {
         std::vector<card> cards;
@@ -102,11 +110,13 @@ class dealer {
         if (is_product) return result;
         const auto& product = b_.components.back();
         if (!product.pieces) return result;
-        return result + (result.empty() ? "for " : " · for ") + said_pieces(*product.pieces, product.of->made.piece);
+        return result + (result.empty() ? "for " : " · for ") +
+               said_pieces(*product.pieces, product.of->made.piece);
     }
 
     static std::string said_each(const recipe::spread& each) {
-        return each.low == each.high || each.low == each.used ? said_grams(each.used) : "about " + said_grams(each.used);
+        return each.low == each.high || each.low == each.used ? said_grams(each.used)
+                                                              : "about " + said_grams(each.used);
     }
 
     styles::weigh_row row_of(const batch::weigh_line& l) const {
@@ -116,7 +126,8 @@ class dealer {
         row.unit = f.unit;
         row.name = l.of->component ? r_.components[*l.of->component].title : counted_name(l);
         row.preparation = l.of->preparation;
-        if (!f.remark.empty()) row.preparation += (row.preparation.empty() ? "(" : " (") + f.remark + ")";
+        if (!f.remark.empty())
+            row.preparation += (row.preparation.empty() ? "(" : " (") + f.remark + ")";
         if (how_given(l) == given::nothing) row.unit = l.of->some ? "some" : "?";
         row.imperial = f.imperial;
         row.spoons = f.spoons;
@@ -134,14 +145,17 @@ class dealer {
         result.percent_heading = "% of " + c.of->percent->text;
         for (std::size_t i = 0; i < c.lines.size(); ++i)
             if (c.lines[i].grams)
-                result.weigh_out[i].percent = measures::in_decimals(c.lines[i].grams->used / base * 100, 1) + " %";
+                result.weigh_out[i].percent =
+                    measures::in_decimals(c.lines[i].grams->used / base * 100, 1) + " %";
     }
 
     static bool is_of_base(const recipe::line& l, const std::vector<std::string>& wanted) {
         auto words = ingredients::compared_words(l.name);
         if (l.what)
             for (auto& w : ingredients::compared_words(l.what->name)) words.push_back(std::move(w));
-        return std::all_of(wanted.begin(), wanted.end(), [&](const auto& w) { return std::find(words.begin(), words.end(), w) != words.end(); });
+        return std::all_of(wanted.begin(), wanted.end(), [&](const auto& w) {
+            return std::find(words.begin(), words.end(), w) != words.end();
+        });
     }
 
     std::vector<styles::total_row> totals_of(const component_batch& c, bool is_product) const {
@@ -152,7 +166,10 @@ class dealer {
         }
         if (is_product) return result;
         if (c.left_pieces && *c.left_pieces >= 1)
-            result.push_back({measures::with_fraction(measures::whole_part(*c.left_pieces)), "", fmt::format("{} over after this order{}", ingredients::plural(c.of->made.piece), said_left_keeps(c))});
+            result.push_back(
+                {measures::with_fraction(measures::whole_part(*c.left_pieces)), "",
+                 fmt::format("{} over after this order{}", ingredients::plural(c.of->made.piece),
+                             said_left_keeps(c))});
         else if (!c.left_pieces && c.left_grams && *c.left_grams >= least_left_over(c)) {
             const auto s = shown_left(c);
             result.push_back({s.figure, s.unit, "over after this order" + said_left_keeps(c)});
@@ -161,7 +178,9 @@ class dealer {
     }
 
     /// What clings to a spatula is no left-over: under 2 % of what is made, or under 5 g.
-    static exact least_left_over(const component_batch& c) { return std::max(exact(5), exact(*c.made_grams / 50)); }
+    static exact least_left_over(const component_batch& c) {
+        return std::max(exact(5), exact(*c.made_grams / 50));
+    }
 
     /// What is over, in the measure in which it was made: stock by the litre, cream by the gram.
     measures::shown shown_left(const component_batch& c) const {
@@ -178,17 +197,21 @@ class dealer {
     std::string said_mix(const component_batch& c) const {
         std::string result = c.of->is_assembly ? "assembled" : "mix";
         if (c.pieces && c.of->made.each) {
-            result += ": " + said_pieces(*c.pieces, c.of->made.piece) + " of " + said_each(*c.of->made.each);
+            result += ": " + said_pieces(*c.pieces, c.of->made.piece) + " of " +
+                      said_each(*c.of->made.each);
             const auto over = *c.ready - *c.made_grams;
-            if (over >= 1 && c.of->makes && c.of->makes->each) result += fmt::format(", {} over", said_grams(over));
+            if (over >= 1 && c.of->makes && c.of->makes->each)
+                result += fmt::format(", {} over", said_grams(over));
         }
-        if (c.baked && c.made_grams && *c.baked != *c.made_grams) result += fmt::format(", {} when baked", said_grams(*c.baked));
+        if (c.baked && c.made_grams && *c.baked != *c.made_grams)
+            result += fmt::format(", {} when baked", said_grams(*c.baked));
         return result;
     }
 
     static paragraph said_allergens(const safety::allergens& a) {
         paragraph p;
-        const auto add = [&](std::string_view before, const std::vector<std::string>& names, bool strong) {
+        const auto add = [&](std::string_view before, const std::vector<std::string>& names,
+                             bool strong) {
             if (names.empty()) return;
             p.push_back({(p.empty() ? "" : ". ") + std::string(before), false});
             for (std::size_t i = 0; i < names.size(); ++i) {
@@ -203,25 +226,35 @@ class dealer {
     }
 
     /// What the head of the recipe says is said on the card of the product.
-    static std::vector<std::string> with_the_recipes(std::vector<std::string> texts, const std::vector<std::string>& of_recipe, bool is_product) {
+    static std::vector<std::string> with_the_recipes(std::vector<std::string> texts,
+                                                     const std::vector<std::string>& of_recipe,
+                                                     bool is_product) {
         if (is_product)
             for (const auto& text : of_recipe)
-                if (std::find(texts.begin(), texts.end(), text) == texts.end()) texts.push_back(text);
+                if (std::find(texts.begin(), texts.end(), text) == texts.end())
+                    texts.push_back(text);
         return texts;
     }
 
-    std::vector<paragraph> cautions_of(const recipe::component& c, const std::vector<safety::hazard>& hazards, bool is_product) const {
+    std::vector<paragraph> cautions_of(const recipe::component& c,
+                                       const std::vector<safety::hazard>& hazards,
+                                       bool is_product) const {
         std::vector<paragraph> result;
-        for (const auto& text : with_the_recipes(c.cautions, r_.cautions, is_product)) result.push_back({{text, false}});
+        for (const auto& text : with_the_recipes(c.cautions, r_.cautions, is_product))
+            result.push_back({{text, false}});
         for (const auto& text : safety::cautions_for(hazards)) result.push_back({{text, false}});
         if (b_.factor > 2 || b_.factor < exact(1, 2))
-            result.push_back({{fmt::format("Made × {}: mixing, proving and baking times change with the size of the batch.", measures::with_fraction(b_.factor)), false}});
+            result.push_back({{fmt::format("Made × {}: mixing, proving and baking times change "
+                                           "with the size of the batch.",
+                                           measures::with_fraction(b_.factor)),
+                               false}});
         return result;
     }
 
     std::vector<paragraph> notes_of(const recipe::component& c, bool is_product) const {
         std::vector<paragraph> result;
-        for (const auto& text : with_the_recipes(c.notes, r_.notes, is_product)) result.push_back({{text, false}});
+        for (const auto& text : with_the_recipes(c.notes, r_.notes, is_product))
+            result.push_back({{text, false}});
         return result;
     }
 
@@ -233,7 +266,10 @@ class dealer {
             const bool timed = k.high_hours > 0;
             const auto time = timed ? text.substr(0, text.size() - k.place.text.size()) : "";
             if (timed) p.push_back({time.substr(0, time.find_last_not_of(' ') + 1), true});
-            p.push_back({timed && !k.place.text.empty() ? " " + k.place.text : timed ? "" : text, false});
+            p.push_back({timed && !k.place.text.empty() ? " " + k.place.text
+                         : timed                        ? ""
+                                                        : text,
+                         false});
         }
         return p;
     }
@@ -268,11 +304,14 @@ class digest {
 
 std::string fingerprint_of(const card& c) {
     digest d;
-    for (const auto* text : {&c.title, &c.recipe, &c.station, &c.batch, &c.yield, &c.imperial_heading, &c.spoons_heading,
-                             &c.percent_heading, &c.made_label, &c.revision, &c.footnote, &c.language})
+    for (const auto* text : {&c.title, &c.recipe, &c.station, &c.batch, &c.yield,
+                             &c.imperial_heading, &c.spoons_heading, &c.percent_heading,
+                             &c.made_label, &c.revision, &c.footnote, &c.language})
         d.add(*text);
     for (const auto& row : c.weigh_out)
-        for (const auto* text : {&row.amount, &row.unit, &row.name, &row.preparation, &row.imperial, &row.spoons, &row.percent}) d.add(*text);
+        for (const auto* text : {&row.amount, &row.unit, &row.name, &row.preparation, &row.imperial,
+                                 &row.spoons, &row.percent})
+            d.add(*text);
     for (const auto& t : c.totals) d.add(t.amount), d.add(t.unit), d.add(t.text);
     for (const auto* list : {&c.method, &c.cautions, &c.notes}) {
         for (const auto& p : *list) d.add(p);

@@ -21,11 +21,13 @@ bool is_whole(const exact& value) { return measures::whole_part(value) == value;
 
 /// An egg is the thing a cook cannot halve by eye; half a lemon is cut.
 bool must_stay_whole(const recipe::line& l) {
-    return l.what && !l.what->contains.empty() && ingredients::compared_words(l.what->name).back() == "egg";
+    return l.what && !l.what->contains.empty() &&
+           ingredients::compared_words(l.what->name).back() == "egg";
 }
 
 /// A range as written, scaled: each end shown for itself, in the unit of the higher.
-template <typename Show> measures::shown shown_range(const weigh_line& l, const exact& used, Show show) {
+template <typename Show>
+measures::shown shown_range(const weigh_line& l, const exact& used, Show show) {
     if (l.low_part == l.high_part) return show(used);
     const auto low = show(used * l.low_part);
     auto high = show(used * l.high_part);
@@ -34,15 +36,19 @@ template <typename Show> measures::shown shown_range(const weigh_line& l, const 
 }
 
 measures::shown shown_grams(const weigh_line& l) {
-    return shown_range(l, l.grams->used, [](const exact& v) { return measures::on_a_scale(grams{v}); });
+    return shown_range(l, l.grams->used,
+                       [](const exact& v) { return measures::on_a_scale(grams{v}); });
 }
 
 measures::shown shown_ml(const weigh_line& l) {
-    return shown_range(l, l.ml->used, [](const exact& v) { return measures::in_a_jug(millilitres{v}); });
+    return shown_range(l, l.ml->used,
+                       [](const exact& v) { return measures::in_a_jug(millilitres{v}); });
 }
 
 measures::shown shown_count(const weigh_line& l) {
-    return shown_range(l, l.count->used, [](const exact& v) { return measures::shown{measures::with_fraction(v), ""}; });
+    return shown_range(l, l.count->used, [](const exact& v) {
+        return measures::shown{measures::with_fraction(v), ""};
+    });
 }
 
 /// The volume a cook would measure of a line, where one would: known density, no more than a jug.
@@ -58,12 +64,14 @@ std::optional<exact> cook_volume(const weigh_line& l) {
 /// a cup at all, and for what is too light for most scales.
 bool suits_spoons(const weigh_line& l, measures::system system) {
     constexpr int lightest_to_weigh = 10; // grams
-    return l.ml || measures::volume_of(grammar::unit::cup, system) || (l.grams && l.grams->used < lightest_to_weigh);
+    return l.ml || measures::volume_of(grammar::unit::cup, system) ||
+           (l.grams && l.grams->used < lightest_to_weigh);
 }
 
 bool is_packed(const recipe::line& l) {
     const auto& amounts = l.written->amounts;
-    return std::any_of(amounts.begin(), amounts.end(), [](const auto& m) { return m.filled == grammar::filling::packed; });
+    return std::any_of(amounts.begin(), amounts.end(),
+                       [](const auto& m) { return m.filled == grammar::filling::packed; });
 }
 
 std::string spoons_of(const weigh_line& l, measures::system system) {
@@ -71,7 +79,8 @@ std::string spoons_of(const weigh_line& l, measures::system system) {
     constexpr int most_ml = 1200; // above that a cook weighs or uses a jug
     if (!volume || *volume > most_ml || !suits_spoons(l, system)) return "";
     const auto measured = measures::in_cups_and_spoons(millilitres{*volume}, system);
-    const exact error = measured.relative_error < 0 ? exact(-measured.relative_error) : measured.relative_error;
+    const exact error =
+        measured.relative_error < 0 ? exact(-measured.relative_error) : measured.relative_error;
     if (measured.text.empty() || error > exact(1, 10)) return "";
     // A cup that is not packed holds a third less.
     const auto text = measured.text + (l.ml && is_packed(*l.of) ? " packed" : "");
@@ -81,7 +90,8 @@ std::string spoons_of(const weigh_line& l, measures::system system) {
 } // namespace
 
 std::string said_pieces(const exact& number, const std::string& piece) {
-    return measures::with_fraction(number) + " " + (number > 1 ? ingredients::plural(piece) : piece);
+    return measures::with_fraction(number) + " " +
+           (number > 1 ? ingredients::plural(piece) : piece);
 }
 
 std::string said_grams(const exact& value) {
@@ -92,10 +102,12 @@ std::string said_grams(const exact& value) {
 given how_given(const weigh_line& l) {
     if (l.of->some) return given::nothing;
     if (l.count) {
-        const bool by_weight = l.grams && must_stay_whole(*l.of) && !is_whole(l.count->used) && l.low_part == l.high_part;
+        const bool by_weight = l.grams && must_stay_whole(*l.of) && !is_whole(l.count->used) &&
+                               l.low_part == l.high_part;
         return by_weight ? given::weighed : given::counted;
     }
-    if (l.ml && (!l.grams || l.of->component || (l.of->what && l.of->what->poured))) return given::poured;
+    if (l.ml && (!l.grams || l.of->component || (l.of->what && l.of->what->poured)))
+        return given::poured;
     return l.grams ? given::weighed : given::nothing;
 }
 
@@ -104,7 +116,8 @@ namespace {
 /// What a piece weighs as it comes to this bench: after its oven, where it has been in one.
 std::string said_each(const weigh_line& l, const recipe::component& used) {
     if (!l.grams) return said_grams(used.made.each->used) + " each";
-    const bool is_baked = used.baked && used.made.grams && used.baked->used != used.made.grams->used;
+    const bool is_baked =
+        used.baked && used.made.grams && used.baked->used != used.made.grams->used;
     return said_grams(l.grams->used / l.count->used) + (is_baked ? " each, baked" : " each");
 }
 
@@ -119,10 +132,14 @@ std::string counted_unit(const weigh_line& l, const recipe::recipe& r) {
 
 measures::shown shown_amount(const weigh_line& l, const recipe::recipe& r) {
     switch (how_given(l)) {
-    case given::counted: return {shown_count(l).figure, counted_unit(l, r)};
-    case given::poured: return shown_ml(l);
-    case given::weighed: return shown_grams(l);
-    case given::nothing: return {};
+    case given::counted:
+        return {shown_count(l).figure, counted_unit(l, r)};
+    case given::poured:
+        return shown_ml(l);
+    case given::weighed:
+        return shown_grams(l);
+    case given::nothing:
+        return {};
     }
     return {};
 }
@@ -130,16 +147,22 @@ measures::shown shown_amount(const weigh_line& l, const recipe::recipe& r) {
 /// The range that filling the measure in other ways gives, where it is wider than 5 %.
 std::string said_spread(const weigh_line& l) {
     const bool is_stated = !l.of->written->equals.empty();
-    if (l.of->how != recipe::weighed_by::volume || is_stated || l.low_part != l.high_part) return "";
+    if (l.of->how != recipe::weighed_by::volume || is_stated || l.low_part != l.high_part)
+        return "";
     if ((l.grams->high - l.grams->low) * 20 <= l.grams->used) return "";
-    const auto low = measures::on_a_scale(grams{l.grams->low}), high = measures::on_a_scale(grams{l.grams->high});
+    const auto low = measures::on_a_scale(grams{l.grams->low}),
+               high = measures::on_a_scale(grams{l.grams->high});
     if (low == high || low.unit != high.unit) return "";
     return measures::range_of(low.figure, high.figure, " " + high.unit) + " as filled";
 }
 
 std::string remark_of(const weigh_line& l, const recipe::recipe& r, given how) {
+    const bool is_about = l.of->written->amounts.front().quantity.about && how != given::nothing;
+    if (is_about && !l.count && l.of->how != recipe::weighed_by::volume) return "about this much";
     if (how == given::weighed)
-        return l.count ? fmt::format("{} beaten, then weighed", measures::with_fraction(l.count->used)) : said_spread(l);
+        return l.count
+                   ? fmt::format("{} beaten, then weighed", measures::with_fraction(l.count->used))
+                   : said_spread(l);
     if (how != given::counted) return "";
     if (l.of->component && !l.of->description.empty()) {
         const auto& used = r.components[*l.of->component];
@@ -150,7 +173,9 @@ std::string remark_of(const weigh_line& l, const recipe::recipe& r, given how) {
 
 std::string imperial_of(const weigh_line& l, const recipe::recipe& r, given how) {
     if (how == given::poured)
-        if (auto fluid = measures::in_fluid_ounces(millilitres{l.ml->used}, r.measures); !fluid.empty()) return fluid;
+        if (auto fluid = measures::in_fluid_ounces(millilitres{l.ml->used}, r.measures);
+            !fluid.empty())
+            return fluid;
     const bool by_weight = how == given::poured || how == given::weighed;
     return by_weight && l.grams ? measures::in_ounces(grams{l.grams->used}) : "";
 }
@@ -160,8 +185,10 @@ std::string imperial_of(const weigh_line& l, const recipe::recipe& r, given how)
 figures figures_of(const weigh_line& l, const recipe::recipe& r) {
     const auto how = how_given(l);
     auto shown = shown_amount(l, r);
-    figures result{std::move(shown.figure), std::move(shown.unit), imperial_of(l, r, how), "", remark_of(l, r, how)};
-    if (how == given::poured || (how == given::weighed && !l.count)) result.spoons = spoons_of(l, r.measures);
+    figures result{std::move(shown.figure), std::move(shown.unit), imperial_of(l, r, how), "",
+                   remark_of(l, r, how)};
+    if (how == given::poured || (how == given::weighed && !l.count))
+        result.spoons = spoons_of(l, r.measures);
     // Ounces and cups are of the middle of a range.
     if (l.low_part != l.high_part)
         for (auto* text : {&result.imperial, &result.spoons})

@@ -26,15 +26,20 @@ std::string said_heat(const recipe::heat_use& h) {
     using grammar::oven_scale;
     if (!h.is_oven) {
         const auto read = measures::thermometer(h.low, h.high, h.scale);
-        return h.scale == oven_scale::fahrenheit ? fmt::format("{} ({})", read.fahrenheit, read.celsius)
-                                                 : fmt::format("{} ({})", read.celsius, read.fahrenheit);
+        return h.scale == oven_scale::fahrenheit
+                   ? fmt::format("{} ({})", read.fahrenheit, read.celsius)
+                   : fmt::format("{} ({})", read.celsius, read.fahrenheit);
     }
     const auto dial = measures::dial_settings(h.low, h.high, h.scale);
     switch (h.scale) {
-    case oven_scale::celsius: return dial.celsius;
-    case oven_scale::fan_celsius: return dial.fan + " fan";
-    case oven_scale::fahrenheit: return dial.fahrenheit;
-    case oven_scale::gas_mark: return "gas " + dial.gas;
+    case oven_scale::celsius:
+        return dial.celsius;
+    case oven_scale::fan_celsius:
+        return dial.fan + " fan";
+    case oven_scale::fahrenheit:
+        return dial.fahrenheit;
+    case oven_scale::gas_mark:
+        return "gas " + dial.gas;
     }
     return "";
 }
@@ -46,7 +51,8 @@ std::string said_length(const grammar::length& l) {
 
 class method_writer {
   public:
-    method_writer(const batch::component_batch& c, const batch::batch& b) : c_(c), b_(b), shown_(c.lines.size()), shares_(c.lines.size()) {
+    method_writer(const batch::component_batch& c, const batch::batch& b)
+        : c_(c), b_(b), shown_(c.lines.size()), shares_(c.lines.size()) {
         for (const auto& l : c.lines) lines_.push_back(batch::weigh_line(l));
         // Amounts given `per:` one piece are used so in the steps, whatever the batch.
         const auto& per = c.of->per;
@@ -73,7 +79,7 @@ class method_writer {
     const batch::component_batch& c_;
     const batch::batch& b_;
     std::vector<batch::weigh_line> lines_;
-    std::vector<exact> shown_; ///< of each line, the grams the steps have shown so far
+    std::vector<exact> shown_;  ///< of each line, the grams the steps have shown so far
     std::vector<exact> shares_; ///< of each line, the share the steps have used so far
     bool per_piece_ = false;
 
@@ -81,7 +87,9 @@ class method_writer {
         const auto& per = *c_.of->per;
         const auto number = recipe::spread_of(*per.count).used;
         const auto piece = per.piece ? per.piece->text : "piece";
-        return number == 1 ? fmt::format("For each {}: ", piece) : fmt::format("For every {} {}: ", measures::with_fraction(number), piece);
+        return number == 1
+                   ? fmt::format("For each {}: ", piece)
+                   : fmt::format("For every {} {}: ", measures::with_fraction(number), piece);
     }
 
     void add(paragraph& p, const std::variant<std::string, recipe::use>& part) {
@@ -96,23 +104,30 @@ class method_writer {
         if (!u.share) return p.push_back({u.said, false});
         const bool had_none = shares_[u.line] == 0;
         const auto amount = said_share(u);
-        if (amount.empty()) p.push_back({u.said, true});
-        else if (u.is_rest && !had_none) p.push_back({fmt::format("the rest of the {}, {}", u.said, amount), true});
-        else p.push_back({named(amount, u.said, part_of(lines_[u.line], *u.share)), true});
+        if (amount.empty())
+            p.push_back({u.said, true});
+        else if (u.is_rest && !had_none)
+            p.push_back({fmt::format("the rest of the {}, {}", u.said, amount), true});
+        else
+            p.push_back({named(amount, u.said, part_of(lines_[u.line], *u.share)), true});
     }
 
     /// `butter 180 g`, but `4 eggs` and `1 case Sweet pastry`.
-    std::string named(const std::string& amount, const std::string& name, const batch::weigh_line& l) const {
+    std::string named(const std::string& amount, const std::string& name,
+                      const batch::weigh_line& l) const {
         if (l.of->component && how_given(l) == given::counted && is_named_by_piece(name, l))
-            return fmt::format("{} {}", measures::with_fraction(l.count->used), in_number(name, l.count->used > 1));
-        return how_given(l) == given::counted ? fmt::format("{} {}", amount, counted_name(l, name)) : fmt::format("{} {}", name, amount);
+            return fmt::format("{} {}", measures::with_fraction(l.count->used),
+                               in_number(name, l.count->used > 1));
+        return how_given(l) == given::counted ? fmt::format("{} {}", amount, counted_name(l, name))
+                                              : fmt::format("{} {}", name, amount);
     }
 
     /// `1 Tartlet case` of `Tartlet cases`, not `1 case Tartlet cases`.
     bool is_named_by_piece(const std::string& name, const batch::weigh_line& l) const {
         const auto& piece = b_.of->components[*l.of->component].made.piece;
         const auto words = ingredients::compared_words(name);
-        return !l.of->description.empty() && l.low_part == l.high_part && words.size() > 1 && words.back() == ingredients::compared_name(piece);
+        return !l.of->description.empty() && l.low_part == l.high_part && words.size() > 1 &&
+               words.back() == ingredients::compared_name(piece);
     }
 
     /// The amount of a part. The part that completes a line shows what the rounding of the others
@@ -121,20 +136,35 @@ class method_writer {
         const auto& l = lines_[u.line];
         auto& so_far = shown_[u.line];
         shares_[u.line] += *u.share;
-        const auto as_shared = said(part_of(l, *u.share), *b_.of);
+        const auto as_shared = said_by_piece(part_of(l, *u.share));
         if (!u.is_part || how_given(l) != given::weighed || l.low_part != l.high_part) {
             so_far += *u.share;
             return as_shared;
         }
-        const auto part = shares_[u.line] == 1 ? exact(as_on_a_scale(l.grams->used) - so_far) : as_on_a_scale(l.grams->used * *u.share);
-        if (part <= 0) return as_shared; // what is too little for the others' rounding to leave it any
+        const auto part = shares_[u.line] == 1 ? exact(as_on_a_scale(l.grams->used) - so_far)
+                                               : as_on_a_scale(l.grams->used * *u.share);
+        if (part <= 0)
+            return as_shared; // what is too little for the others' rounding to leave it any
         so_far += part;
-        return part < 10000 ? measures::in_decimals(part, 1) + " g" : measures::in_decimals(part / 1000, 3) + " kg";
+        return part < 10000 ? measures::in_decimals(part, 1) + " g"
+                            : measures::in_decimals(part / 1000, 3) + " kg";
+    }
+
+    /// What is too little for a scale, a piece at a time, is spooned: `½ tsp`, not `1.3 g`.
+    std::string said_by_piece(const batch::weigh_line& l) const {
+        constexpr int lightest_to_weigh = 5; // grams
+        if (per_piece_ && how_given(l) == given::weighed && l.grams->used < lightest_to_weigh) {
+            const auto spoons = figures_of(l, *b_.of).spoons;
+            if (!spoons.empty() && !spoons.starts_with("about")) return spoons;
+        }
+        return said(l, *b_.of);
     }
 
     /// Grams rounded as a scale shows them.
     static exact as_on_a_scale(const exact& grams) {
-        return measures::rounded_to(grams, grams < 10 ? exact(1, 10) : grams < 10000 ? exact(1) : exact(10));
+        return measures::rounded_to(grams, grams < 10      ? exact(1, 10)
+                                           : grams < 10000 ? exact(1)
+                                                           : exact(10));
     }
 
     void add_use(paragraph& p, const recipe::rest_use& u) {
@@ -142,33 +172,48 @@ class method_writer {
             if (i > 0) p.push_back({i + 1 == u.lines.size() ? " and " : ", ", false});
             const auto& l = lines_[u.lines[i]];
             const auto amount = said(l, *b_.of);
-            const auto name = l.of->component ? b_.of->components[*l.of->component].title : l.of->name;
+            const auto name =
+                l.of->component ? b_.of->components[*l.of->component].title : l.of->name;
             p.push_back({amount.empty() ? name : named(amount, name, l), true});
         }
     }
 
     void add_use(paragraph& p, const recipe::heat_use& u) { p.push_back({said_heat(u), true}); }
-    void add_use(paragraph& p, const recipe::time_use& u) { p.push_back({said_time(u.time), true}); }
-    void add_use(paragraph& p, const recipe::length_use& u) { p.push_back({said_length(u.size), true}); }
+    void add_use(paragraph& p, const recipe::time_use& u) {
+        p.push_back({said_time(u.time), true});
+    }
+    void add_use(paragraph& p, const recipe::length_use& u) {
+        p.push_back({said_length(u.size), true});
+    }
 
     void add_use(paragraph& p, const recipe::portion_use& u) {
         const auto number = recipe::spread_of(u.of.quantity) * (u.total ? b_.factor : exact(1));
         const auto range = [&](auto show) {
             const auto low = show(number.low), high = show(number.high);
-            return low.unit == high.unit ? measures::range_of(low.figure, high.figure, " " + high.unit) : low.figure + " " + low.unit + " – " + high.figure + " " + high.unit;
+            return low.unit == high.unit
+                       ? measures::range_of(low.figure, high.figure, " " + high.unit)
+                       : low.figure + " " + low.unit + " – " + high.figure + " " + high.unit;
         };
         if (!u.of.in) return p.push_back({measures::with_fraction(number.used), true});
         if (const auto unit = measures::weight_of(*u.of.in))
-            return p.push_back({range([&](const exact& v) { return measures::on_a_scale({v * unit->value}); }), true});
+            return p.push_back(
+                {range([&](const exact& v) { return measures::on_a_scale({v * unit->value}); }),
+                 true});
         if (const auto unit = measures::volume_of(*u.of.in, b_.of->measures))
-            return p.push_back({range([&](const exact& v) { return measures::in_a_jug({v * unit->value}); }), true});
-        p.push_back({fmt::format("{} {}", measures::with_fraction(number.used), grammar::short_name(*u.of.in)), true});
+            return p.push_back(
+                {range([&](const exact& v) { return measures::in_a_jug({v * unit->value}); }),
+                 true});
+        p.push_back({fmt::format("{} {}", measures::with_fraction(number.used),
+                                 grammar::short_name(*u.of.in)),
+                     true});
     }
 };
 
 } // namespace
 
-std::vector<paragraph> method_of(const batch::component_batch& c, const batch::batch& b) { return method_writer(c, b).run(); }
+std::vector<paragraph> method_of(const batch::component_batch& c, const batch::batch& b) {
+    return method_writer(c, b).run();
+}
 
 namespace {
 
@@ -182,7 +227,8 @@ std::vector<styles::oven_row> oven_of(const recipe::step& s) {
             const auto d = measures::dial_settings(h->low, h->high, h->scale);
             result.push_back({d.celsius, d.fan, d.fahrenheit, d.gas, ""});
         }
-        if (const auto* t = std::get_if<recipe::time_use>(u); t && !result.empty() && result.back().time.empty())
+        if (const auto* t = std::get_if<recipe::time_use>(u);
+            t && !result.empty() && result.back().time.empty())
             result.back().time = said_time(t->time);
     }
     return result;
@@ -199,8 +245,10 @@ std::vector<styles::oven_row> oven_of(const recipe::component& c) {
     std::vector<styles::oven_row> result;
     for (const auto& s : c.steps)
         for (auto& row : oven_of(s)) {
-            if (result.empty() || !is_named_again(result.back(), row)) result.push_back(std::move(row));
-            else if (result.back().time.empty()) result.back().time = row.time;
+            if (result.empty() || !is_named_again(result.back(), row))
+                result.push_back(std::move(row));
+            else if (result.back().time.empty())
+                result.back().time = row.time;
         }
     return result;
 }

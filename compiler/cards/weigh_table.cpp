@@ -61,7 +61,9 @@ std::pair<std::string, std::string> split_at_point(const std::string& figure) {
 
 columns measured(const styles::card& c) {
     columns w;
-    const auto widen = [](std::size_t& width, const std::string& text) { width = std::max(width, width_of(text)); };
+    const auto widen = [](std::size_t& width, const std::string& text) {
+        width = std::max(width, width_of(text));
+    };
     const auto widen_amount = [&](const std::string& amount, const std::string& unit) {
         const auto [before, after] = split_at_point(amount);
         widen(w.before_point, before), widen(w.after_point, after), widen(w.unit, unit);
@@ -76,18 +78,21 @@ columns measured(const styles::card& c) {
 
 std::string shown_amount(const std::string& amount, const std::string& unit, const columns& w) {
     const auto [before, after] = split_at_point(amount);
-    return std::string(2 + w.before_point - width_of(before), ' ') + before + padded(after, w.after_point) + " " + padded(unit, w.unit);
+    return std::string(2 + w.before_point - width_of(before), ' ') + before +
+           padded(after, w.after_point) + " " + padded(unit, w.unit);
 }
 
 std::string shown_row(const styles::weigh_row& row, const columns& w) {
     auto line = shown_amount(row.amount, row.unit, w);
     for (const auto& [text, width] : {std::pair{row.imperial, w.imperial}, {row.spoons, w.spoons}})
         if (width > 0) line += "  " + padded(text, width);
-    if (w.percent > 0) line += "  " + std::string(w.percent - width_of(row.percent), ' ') + row.percent;
+    if (w.percent > 0)
+        line += "  " + std::string(w.percent - width_of(row.percent), ' ') + row.percent;
     line += "  ";
     const auto indent = width_of(line);
     const bool joined = row.preparation.empty() || row.preparation.starts_with('(');
-    const auto name = row.name + (row.preparation.empty() ? "" : (joined ? " " : ", ") + row.preparation);
+    const auto name =
+        row.name + (row.preparation.empty() ? "" : (joined ? " " : ", ") + row.preparation);
     return line + wrapped(name, indent) + "\n";
 }
 
@@ -113,7 +118,8 @@ std::string shown_card(const styles::card& c) {
 
 std::string weigh_table(const batch::batch& b) {
     const auto cards = deal(b);
-    std::string result = fmt::format("{} {}\n", b.of->title, cards.empty() ? "" : cards.back().batch);
+    std::string result =
+        fmt::format("{} {}\n", b.of->title, cards.empty() ? "" : cards.back().batch);
     for (const auto& c : cards) result.append("\n").append(shown_card(c));
     return result;
 }

@@ -23,11 +23,14 @@ std::string number(const exact& value) {
 }
 
 std::string said_whose(measures::system s) {
-    return s == measures::system::unstated ? "spoons of 5 and 15 ml" : fmt::format("measures: {}", measures::name_of(s));
+    return s == measures::system::unstated ? "spoons of 5 and 15 ml"
+                                           : fmt::format("measures: {}", measures::name_of(s));
 }
 
 std::string said_figure(const ingredients::figure& f) {
-    const auto per = f.volume ? fmt::format("per {} ml", number(f.volume->value)) : f.piece.empty() ? "each" : "per " + f.piece;
+    const auto per = f.volume          ? fmt::format("per {} ml", number(f.volume->value))
+                     : f.piece.empty() ? "each"
+                                       : "per " + f.piece;
     auto result = fmt::format("{} g {}", number((f.low.value + f.high.value) / 2), per);
     if (!f.state.empty()) result += ", " + f.state;
     return result;
@@ -38,9 +41,12 @@ class explainer {
     explicit explainer(const batch::batch& b) : b_(b) {}
 
     std::string run() {
-        add(0, fmt::format("{}: everything × {} ({})", b_.of->title, number(b_.factor), "the batch"));
+        add(0,
+            fmt::format("{}: everything × {} ({})", b_.of->title, number(b_.factor), "the batch"));
         for (const auto& c : b_.components) explain(c);
-        if (worst_ > 0) add(0, "\nThe largest rounding here is " + measures::in_decimals(worst_ * 100, 2) + " % (" + worst_at_ + ").");
+        if (worst_ > 0)
+            add(0, "\nThe largest rounding here is " + measures::in_decimals(worst_ * 100, 2) +
+                       " % (" + worst_at_ + ").");
         return std::move(text_);
     }
 
@@ -50,7 +56,9 @@ class explainer {
     exact worst_ = 0;
     std::string worst_at_;
 
-    void add(std::size_t depth, const std::string& line) { text_ += std::string(2 * depth, ' ') + line + "\n"; }
+    void add(std::size_t depth, const std::string& line) {
+        text_ += std::string(2 * depth, ' ') + line + "\n";
+    }
 
     void explain(const batch::component_batch& c) {
         add(0, "\n" + c.of->title);
@@ -62,25 +70,36 @@ class explainer {
         const auto& written = *l.of->written;
         if (l.of->some) return add(1, fmt::format("some {}: not weighed", l.of->name));
         add(1, fmt::format("{}: {}", l.of->name, said(l, *b_.of)));
-        if (l.of->component) explain_component_use(l);
-        else if (!written.equals.empty()) explain_terms(written.equals, l, "stated");
-        else explain_terms(written.amounts, l, "");
+        if (l.of->component)
+            explain_component_use(l);
+        else if (!written.equals.empty())
+            explain_terms(written.equals, l, "stated");
+        else
+            explain_terms(written.amounts, l, "");
         explain_range(l);
         explain_batch(l, c);
         explain_rounding(l);
     }
 
-    void explain_terms(const std::vector<grammar::measure>& terms, const weigh_line& l, std::string_view remark) {
+    void explain_terms(const std::vector<grammar::measure>& terms, const weigh_line& l,
+                       std::string_view remark) {
         for (const auto& m : terms) {
             const auto times = recipe::spread_of(m.quantity).used;
             const auto note = remark.empty() ? "" : fmt::format(" ({})", remark);
-            if (!m.in) explain_pieces(times, l);
+            if (!m.in)
+                explain_pieces(times, l);
             else if (const auto each = measures::weight_of(*m.in)) {
-                if (each->value == 1) add(2, fmt::format("{} g{}", number(times), note));
-                else add(2, fmt::format("{} {} × {} g = {} g{}", number(times), grammar::short_name(*m.in), number(each->value), number(times * each->value), note));
-            } else explain_volume(m, times, l);
+                if (each->value == 1)
+                    add(2, fmt::format("{} g{}", number(times), note));
+                else
+                    add(2, fmt::format("{} {} × {} g = {} g{}", number(times),
+                                       grammar::short_name(*m.in), number(each->value),
+                                       number(times * each->value), note));
+            } else
+                explain_volume(m, times, l);
         }
-        if (terms.size() > 1 && l.of->grams) add(2, fmt::format("together {} g", number(l.of->grams->used)));
+        if (terms.size() > 1 && l.of->grams)
+            add(2, fmt::format("together {} g", number(l.of->grams->used)));
     }
 
     void explain_pieces(const exact& times, const weigh_line& l) {
@@ -94,35 +113,55 @@ class explainer {
     void explain_volume(const grammar::measure& m, const exact& times, const weigh_line& l) {
         const auto held = measures::volume_of(*m.in, l.of->measures);
         if (!held) return;
-        const exact filled = times > 0 && l.of->ml && l.of->written->amounts.size() == 1 ? exact(l.of->ml->used / (times * held->value)) : exact(1);
+        const exact filled = times > 0 && l.of->ml && l.of->written->amounts.size() == 1
+                                 ? exact(l.of->ml->used / (times * held->value))
+                                 : exact(1);
         const exact ml = times * held->value * filled;
-        const auto heap = filled == 1 ? "" : fmt::format(" × {} (as filled, common practice)", number(filled));
-        add(2, fmt::format("{} {} × {} ml{} = {} ml ({})", number(times), grammar::short_name(*m.in), number(held->value), heap, number(ml), said_whose(l.of->measures)));
+        const auto heap =
+            filled == 1 ? "" : fmt::format(" × {} (as filled, common practice)", number(filled));
+        add(2,
+            fmt::format("{} {} × {} ml{} = {} ml ({})", number(times), grammar::short_name(*m.in),
+                        number(held->value), heap, number(ml), said_whose(l.of->measures)));
         if (!l.of->figure) return;
         const auto& f = *l.of->figure;
-        add(2, fmt::format("{} ml × {} g ÷ {} ml = {} g", number(ml), number((f.low.value + f.high.value) / 2), number(f.volume->value), number(ml * f.density())));
+        add(2, fmt::format("{} ml × {} g ÷ {} ml = {} g", number(ml),
+                           number((f.low.value + f.high.value) / 2), number(f.volume->value),
+                           number(ml * f.density())));
         add(3, fmt::format("{}; {}", said_figure(f), f.source));
     }
 
     void explain_component_use(const weigh_line& l) {
         const auto& used = b_.of->components[*l.of->component];
-        if (l.of->share && used.baked) add(2, fmt::format("{} of {} g", number(*l.of->share), number(used.baked->used)));
+        if (l.of->share && used.baked)
+            add(2, fmt::format("{} of {} g", number(*l.of->share), number(used.baked->used)));
         else if (l.of->count && used.made.each && l.of->grams)
-            add(2, fmt::format("{} of {} g{} = {} g", said_pieces(l.of->count->used, used.made.piece), number(used.made.each->used),
-                               used.baked && used.made.grams && used.baked->used != used.made.grams->used ? fmt::format(" × {} (what baking leaves)", number(used.baked->used / used.made.grams->used)) : "",
-                               number(l.of->grams->used)));
-        else if (l.of->grams) add(2, fmt::format("{} g", number(l.of->grams->used)));
+            add(2, fmt::format(
+                       "{} of {} g{} = {} g", said_pieces(l.of->count->used, used.made.piece),
+                       number(used.made.each->used),
+                       used.baked && used.made.grams && used.baked->used != used.made.grams->used
+                           ? fmt::format(" × {} (what baking leaves)",
+                                         number(used.baked->used / used.made.grams->used))
+                           : "",
+                       number(l.of->grams->used)));
+        else if (l.of->grams)
+            add(2, fmt::format("{} g", number(l.of->grams->used)));
     }
 
     void explain_range(const weigh_line& l) {
-        if (l.of->how != recipe::weighed_by::volume || !l.of->grams || !l.of->written->equals.empty()) return;
+        if (l.of->how != recipe::weighed_by::volume || !l.of->grams ||
+            !l.of->written->equals.empty())
+            return;
         const auto& g = *l.of->grams;
-        if (g.low != g.high) add(2, fmt::format("as the measure is filled: {} to {} g", number(g.low), number(g.high)));
+        if (g.low != g.high)
+            add(2,
+                fmt::format("as the measure is filled: {} to {} g", number(g.low), number(g.high)));
     }
 
     void explain_batch(const weigh_line& l, const batch::component_batch& c) {
         if (c.times == 1 || !l.grams) return;
-        const auto per = c.of->times == 1 ? "" : fmt::format(", {} times the written amounts in a batch", number(c.of->times));
+        const auto per = c.of->times == 1 ? ""
+                                          : fmt::format(", {} times the written amounts in a batch",
+                                                        number(c.of->times));
         add(2, fmt::format("× {} (batch{}) = {} g", number(c.times), per, number(l.grams->used)));
     }
 
@@ -130,9 +169,11 @@ class explainer {
         const auto how = how_given(l);
         if (how != given::weighed && how != given::poured) return;
         const exact& value = how == given::weighed ? l.grams->used : l.ml->used;
-        const auto s = how == given::weighed ? measures::on_a_scale({value}) : measures::in_a_jug({value});
+        const auto s =
+            how == given::weighed ? measures::on_a_scale({value}) : measures::in_a_jug({value});
         const auto figures = figures_of(l, *b_.of);
-        auto line = fmt::format("{} {} shown as {} {}", number(value), how == given::weighed ? "g" : "ml", s.figure, s.unit);
+        auto line = fmt::format("{} {} shown as {} {}", number(value),
+                                how == given::weighed ? "g" : "ml", s.figure, s.unit);
         if (!figures.imperial.empty()) line += ", " + figures.imperial;
         if (!figures.spoons.empty()) line += ", " + figures.spoons;
         add(2, line);
@@ -151,21 +192,28 @@ class explainer {
         if (!c.mix) return add(1, "what it weighs in all is not known, since a line above is not");
         std::string sum;
         for (const auto& l : c.lines)
-            if (l.grams) sum += (sum.empty() ? "" : " + ") + measures::in_decimals(l.grams->used, 2);
+            if (l.grams)
+                sum += (sum.empty() ? "" : " + ") + measures::in_decimals(l.grams->used, 2);
         add(1, fmt::format("in all {} = {} g", sum, number(*c.mix)));
         exact left = *c.mix;
         for (const auto& loss : c.of->losses) {
             if (recipe::is_after_portioning(loss)) continue;
             const auto kept = recipe::kept_after(loss).used;
-            add(1, fmt::format("less {} % {}: × {} = {} g", number((1 - kept) * 100), loss.place.text, number(kept), number(left * kept)));
+            add(1, fmt::format("less {} % {}: × {} = {} g", number((1 - kept) * 100),
+                               loss.place.text, number(kept), number(left * kept)));
             left *= kept;
         }
         if (c.pieces && c.of->made.each) {
             const auto& each = c.of->made.each->used;
-            add(1, fmt::format("{} × {} g = {} g", said_pieces(*c.pieces, c.of->made.piece), number(each), number(*c.pieces * each)));
+            add(1, fmt::format("{} × {} g = {} g", said_pieces(*c.pieces, c.of->made.piece),
+                               number(each), number(*c.pieces * each)));
         }
-        if (c.left_pieces) add(1, fmt::format("used {}, left {}", said_pieces(*c.pieces - *c.left_pieces, c.of->made.piece), number(*c.left_pieces)));
-        else if (c.left_grams) add(1, fmt::format("left over {} g", number(*c.left_grams)));
+        if (c.left_pieces)
+            add(1, fmt::format("used {}, left {}",
+                               said_pieces(*c.pieces - *c.left_pieces, c.of->made.piece),
+                               number(*c.left_pieces)));
+        else if (c.left_grams)
+            add(1, fmt::format("left over {} g", number(*c.left_grams)));
         explain_baked(c);
     }
 
@@ -175,7 +223,8 @@ class explainer {
         for (const auto& loss : c.of->losses) {
             if (!recipe::is_after_portioning(loss)) continue;
             const auto kept = recipe::kept_after(loss).used;
-            add(1, fmt::format("less {} % {}: {} g × {} = {} g", number((1 - kept) * 100), loss.place.text, number(left), number(kept), number(left * kept)));
+            add(1, fmt::format("less {} % {}: {} g × {} = {} g", number((1 - kept) * 100),
+                               loss.place.text, number(left), number(kept), number(left * kept)));
             left *= kept;
         }
     }

@@ -230,7 +230,9 @@ int run(int argc, const char* const* argv) {
     auto* convert_command = app.add_subcommand(
         "convert", "Say what one amount of an ingredient weighs, and by which source");
     convert_command
-        ->add_option("AMOUNT", amount_words, "An amount of an ingredient, best in quotes; - reads lines from standard input")
+        ->add_option(
+            "AMOUNT", amount_words,
+            "An amount of an ingredient, best in quotes; - reads lines from standard input")
         ->required()
         ->type_name("");
     add_measures(*convert_command, measures);

@@ -32,6 +32,19 @@ bool wants_colour(std::FILE* to) {
     return ::isatty(::fileno(to)) && !(no_colour && *no_colour) && !is_plain;
 }
 
+bool lacks_a_file(const grammar::diagnostics& messages) {
+    return std::any_of(messages.begin(), messages.end(), [](const auto& m) {
+        return m.kind == "unreadable-file" || m.kind == "circular-use";
+    });
+}
+
+/// Names that a missing file would have brought in are not unknown for another reason.
+void drop_what_follows(grammar::diagnostics& messages) {
+    std::erase_if(messages, [](const auto& m) {
+        return m.kind == "unknown-ingredient" || m.kind == "unknown-volume";
+    });
+}
+
 } // namespace
 
 std::unique_ptr<compiled> compile_text(std::string name, std::string text,
@@ -40,6 +53,7 @@ std::unique_ptr<compiled> compile_text(std::string name, std::string text,
     result->files = recipe::gather(std::move(name), std::move(text), read);
     auto resolved = recipe::resolve(result->files, ingredients::built_in_table(), measures);
     result->meaning = std::move(resolved.meaning);
+    if (lacks_a_file(result->files.messages)) drop_what_follows(resolved.messages);
     add(result->messages, std::move(result->files.messages));
     add(result->messages, std::move(resolved.messages));
     add(result->messages, checks::check(result->meaning));

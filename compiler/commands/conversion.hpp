@@ -10,7 +10,8 @@ namespace benchcard::commands {
 
 /// What came of converting one amount of an ingredient.
 struct conversion {
-    /// `281 g (255 g to 319 g by how the cup is filled), 10 oz; source: …`; nothing where it failed.
+    /// `281 g (255 g to 319 g by how the cup is filled), 10 oz; source: …`; nothing where it
+    /// failed.
     std::optional<std::string> weight;
     bool is_read = true;           ///< false where the text is no amount of an ingredient
     grammar::diagnostics messages; ///< with their places in the amount

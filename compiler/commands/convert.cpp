@@ -66,8 +66,12 @@ int convert_lines(measures::system measures) {
         const std::string line(text.line(i));
         if (line.find_first_not_of(" \t") == line.npos) continue;
         const bool is_text = grammar::first_not_utf8(line) == line.npos;
-        const auto c = is_text ? convert_amount(grammar::as_ingredient_line(line), measures)
-                               : conversion{{}, false, {}};
+        if (!is_text) {
+            out += fmt::format("line {}: not weighed: it is not UTF-8 text\n", i);
+            code = recipe_errors;
+            continue;
+        }
+        const auto c = convert_amount(grammar::as_ingredient_line(line), measures);
         if (!c.weight) code = recipe_errors;
         out += c.weight ? fmt::format("{} = {}\n", line, *c.weight)
                         : fmt::format("{}: not weighed: {}\n", line, reason_of(c));

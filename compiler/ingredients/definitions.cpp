@@ -31,11 +31,14 @@ class definition_reader {
     defined read() {
         for (const auto& block : file_.blocks)
             for (const auto& item : block.items)
-                if (const auto* s = std::get_if<grammar::setting>(&item.value); s && s->name == key::measures)
-                    if (const auto named = measures::system_named(std::get<grammar::words>(s->value).text))
+                if (const auto* s = std::get_if<grammar::setting>(&item.value);
+                    s && s->name == key::measures)
+                    if (const auto named =
+                            measures::system_named(std::get<grammar::words>(s->value).text))
                         system_ = *named;
         for (const auto& block : file_.blocks)
-            if (block.is == grammar::block::sort::ingredient && !block.title.text.empty()) read_block(block);
+            if (block.is == grammar::block::sort::ingredient && !block.title.text.empty())
+                read_block(block);
         return std::move(result_);
     }
 
@@ -56,7 +59,8 @@ class definition_reader {
             if (!s) continue;
             if (s->name == key::source) {
                 const auto& source = std::get<grammar::words>(s->value).text;
-                for (; without_source < e.figures.size(); ++without_source) e.figures[without_source].source = source;
+                for (; without_source < e.figures.size(); ++without_source)
+                    e.figures[without_source].source = source;
             } else {
                 read_setting(e, *s);
             }
@@ -66,27 +70,42 @@ class definition_reader {
 
     void read_setting(entry& e, const grammar::setting& s) {
         switch (s.name) {
-        case key::also: add_names(e.also, s); break;
-        case key::contains: read_contents(e, s); break;
-        case key::may_contain: add_names(e.may_contain, s); break;
-        case key::raw: add_names(e.raw, s); break;
-        case key::note: e.notes.push_back(std::get<grammar::words>(s.value).text); break;
-        case key::weighs:
-            for (const auto& f : std::get<std::vector<grammar::weight_figure>>(s.value)) read_figure(e, f);
+        case key::also:
+            add_names(e.also, s);
             break;
-        default: break;
+        case key::contains:
+            read_contents(e, s);
+            break;
+        case key::may_contain:
+            add_names(e.may_contain, s);
+            break;
+        case key::raw:
+            add_names(e.raw, s);
+            break;
+        case key::note:
+            e.notes.push_back(std::get<grammar::words>(s.value).text);
+            break;
+        case key::weighs:
+            for (const auto& f : std::get<std::vector<grammar::weight_figure>>(s.value))
+                read_figure(e, f);
+            break;
+        default:
+            break;
         }
     }
 
     static void add_names(std::vector<std::string>& to, const grammar::setting& s) {
-        for (const auto& name : std::get<std::vector<grammar::words>>(s.value)) to.push_back(name.text);
+        for (const auto& name : std::get<std::vector<grammar::words>>(s.value))
+            to.push_back(name.text);
     }
 
     static void read_contents(entry& e, const grammar::setting& s) {
         e.contents_stated = true;
         for (const auto& name : std::get<std::vector<grammar::words>>(s.value)) {
-            if (name.text == "check the packet") e.check_packet = true;
-            else if (name.text != "none") e.contains.push_back(name.text);
+            if (name.text == "check the packet")
+                e.check_packet = true;
+            else if (name.text != "none")
+                e.contains.push_back(name.text);
         }
     }
 
@@ -100,8 +119,10 @@ class definition_reader {
         f.low.value = each->value * written.mass.quantity.low;
         f.high.value = each->value * written.mass.quantity.high;
         std::tie(f.where, f.state) = country_and_state(written.state.text);
-        if (const auto* piece = std::get_if<grammar::words>(&written.per)) f.piece = singular(compared_name(piece->text));
-        else if (!measure_into(f, std::get<grammar::measure>(written.per))) return;
+        if (const auto* piece = std::get_if<grammar::words>(&written.per))
+            f.piece = singular(compared_name(piece->text));
+        else if (!measure_into(f, std::get<grammar::measure>(written.per)))
+            return;
         e.figures.push_back(std::move(f));
     }
 
@@ -111,13 +132,16 @@ class definition_reader {
             return true;
         }
         if (!measures::is_volume(*per.in)) {
-            say(per.where, "a weight is given for a measure of volume or for a piece, and this is a weight");
+            say(per.where,
+                "a weight is given for a measure of volume or for a piece, and this is a weight");
             return false;
         }
         const auto held = measures::volume_of(*per.in, system_);
         if (!held) {
-            say(per.where, fmt::format("whose {} this is must be said: put `measures:` at the head of the file",
-                                       grammar::short_name(*per.in)));
+            say(per.where,
+                fmt::format(
+                    "whose {} this is must be said: put `measures:` at the head of the file",
+                    grammar::short_name(*per.in)));
             return false;
         }
         f.volume = measures::millilitres{held->value * per.quantity.low};
@@ -125,7 +149,8 @@ class definition_reader {
     }
 
     void say(grammar::span where, std::string message) {
-        result_.messages.push_back({"unusable-figure", grammar::severity::error, where, std::move(message), {}, {}});
+        result_.messages.push_back(
+            {"unusable-figure", grammar::severity::error, where, std::move(message), {}, {}});
     }
 };
 
@@ -144,7 +169,9 @@ void add_file(table& to, std::string_view name, std::string_view text) {
 
 } // namespace
 
-defined definitions_in(const grammar::tree& file, bool poured) { return definition_reader(file, poured).read(); }
+defined definitions_in(const grammar::tree& file, bool poured) {
+    return definition_reader(file, poured).read();
+}
 
 const table& built_in_table() {
     static const table* const read_once = [] {

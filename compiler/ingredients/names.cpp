@@ -12,8 +12,9 @@ namespace {
 
 /// Case and accents folded, by Unicode's own rules.
 std::string folded(std::string_view text) {
-    const auto options = static_cast<utf8proc_option_t>(UTF8PROC_STABLE | UTF8PROC_COMPAT | UTF8PROC_DECOMPOSE |
-                                                        UTF8PROC_CASEFOLD | UTF8PROC_STRIPMARK);
+    const auto options =
+        static_cast<utf8proc_option_t>(UTF8PROC_STABLE | UTF8PROC_COMPAT | UTF8PROC_DECOMPOSE |
+                                       UTF8PROC_CASEFOLD | UTF8PROC_STRIPMARK);
     utf8proc_uint8_t* mapped = nullptr;
     const auto length = utf8proc_map(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
                                      static_cast<utf8proc_ssize_t>(text.size()), &mapped, options);
@@ -36,24 +37,29 @@ std::string lower_ascii(std::string_view text) {
 
 /// Words whose plural in -ves comes from -f or -fe; the others in -ves come from -ve (olives).
 constexpr std::array<std::pair<std::string_view, std::string_view>, 6> ves_words = {{
-    {"leaves", "leaf"}, {"loaves", "loaf"}, {"halves", "half"},
-    {"knives", "knife"}, {"calves", "calf"}, {"shelves", "shelf"},
+    {"leaves", "leaf"},
+    {"loaves", "loaf"},
+    {"halves", "half"},
+    {"knives", "knife"},
+    {"calves", "calf"},
+    {"shelves", "shelf"},
 }};
 
 /// Words whose -s alone makes the plural, though their ending looks like more: `brioches` come
 /// from a brioche, but `peaches` from a peach.
 bool takes_s_alone(std::string_view many) {
-    constexpr std::string_view words[] = {"cookies",  "brownies", "smoothies", "bries",    "calories", "veggies",  "brioches",
-                                          "quiches",  "ganaches", "fraiches",  "leches",   "tranches", "ceviches", "roes",
-                                          "toes",     "shoes",    "aloes"};
+    constexpr std::string_view words[] = {
+        "cookies",  "brownies", "smoothies", "bries",    "calories", "veggies",
+        "brioches", "quiches",  "ganaches",  "fraiches", "leches",   "tranches",
+        "ceviches", "roes",     "toes",      "shoes",    "aloes"};
     const bool after_z = many.ends_with("zes") && !many.ends_with("zzes"); // glazes
     return after_z || std::find(std::begin(words), std::end(words), many) != std::end(words);
 }
 
 /// Words that take -es in the plural. Not every -ses does: cases come from a case.
 bool ends_in_hissing(std::string_view stem) {
-    return stem.ends_with("ss") || stem.ends_with("us") || stem.ends_with("x") || stem.ends_with("z") || stem.ends_with("ch") ||
-           stem.ends_with("sh");
+    return stem.ends_with("ss") || stem.ends_with("us") || stem.ends_with("x") ||
+           stem.ends_with("z") || stem.ends_with("ch") || stem.ends_with("sh");
 }
 
 } // namespace
@@ -67,7 +73,8 @@ std::string singular(std::string_view word) {
     if (word.ends_with("ies") && word.size() > 4)
         return std::string(word.substr(0, word.size() - 3)) + "y";
     if (word.ends_with("oes")) return std::string(word.substr(0, word.size() - 2));
-    if (word.ends_with("es") && ends_in_hissing(word.substr(0, word.size() - 2)) && word != "molasses")
+    if (word.ends_with("es") && ends_in_hissing(word.substr(0, word.size() - 2)) &&
+        word != "molasses")
         return std::string(word.substr(0, word.size() - 2));
     if (word.ends_with("s") && !word.ends_with("ss") && !word.ends_with("us") && word != "molasses")
         return std::string(word.substr(0, word.size() - 1));
@@ -79,8 +86,10 @@ std::string plural(std::string_view word) {
         if (word == one) return std::string(many);
     if (word.ends_with("eau")) return std::string(word) + "x"; // gateaux
     const bool vowel_before_y =
-        word.size() > 1 && std::string_view("aeiou").find(word[word.size() - 2]) != std::string_view::npos;
-    if (word.ends_with("y") && !vowel_before_y) return std::string(word.substr(0, word.size() - 1)) + "ies";
+        word.size() > 1 &&
+        std::string_view("aeiou").find(word[word.size() - 2]) != std::string_view::npos;
+    if (word.ends_with("y") && !vowel_before_y)
+        return std::string(word.substr(0, word.size() - 1)) + "ies";
     if (ends_in_hissing(word) || word == "tomato" || word == "potato" || word == "mango")
         return std::string(word) + "es";
     return std::string(word) + "s";

@@ -48,11 +48,14 @@ country country_of(measures::system s) {
     switch (s) {
     case system::us:
     case system::us_label:
-    case system::canadian: return country::us;
+    case system::canadian:
+        return country::us;
     case system::uk:
     case system::imperial:
-    case system::australian: return country::uk;
-    default: return country::any;
+    case system::australian:
+        return country::uk;
+    default:
+        return country::any;
     }
 }
 
@@ -67,7 +70,8 @@ void table::add(entry what) {
     entries_.push_back(std::make_unique<entry>(std::move(what)));
 }
 
-const std::vector<table::naming>* table::named(const std::string& compared, const table** holder) const {
+const std::vector<table::naming>* table::named(const std::string& compared,
+                                               const table** holder) const {
     for (const table* t = this; t; t = t->below_)
         if (const auto found = t->by_name_.find(compared); found != t->by_name_.end()) {
             *holder = t;
@@ -87,9 +91,11 @@ lookup table::find(std::string_view name, country from) const {
         result.description = first_words(bare, first);
         // The last definition of a name counts, as a later line does.
         for (const auto& n : *namings)
-            if (n.where == country::any || n.where == from) result.match = holder->entries_[n.index].get();
+            if (n.where == country::any || n.where == from)
+                result.match = holder->entries_[n.index].get();
         if (!result.match)
-            for (const auto& n : *namings) result.readings.push_back(holder->entries_[n.index].get());
+            for (const auto& n : *namings)
+                result.readings.push_back(holder->entries_[n.index].get());
         return result;
     }
     return {};
@@ -113,7 +119,8 @@ std::vector<std::string> table::near(std::string_view name, std::size_t most) co
         if (found.size() >= most || wanted.empty()) break;
         const auto words = compared_words(candidate);
         const bool holds = std::find(words.begin(), words.end(), wanted.back()) != words.end();
-        if (holds && std::find(found.begin(), found.end(), candidate) == found.end()) found.push_back(candidate);
+        if (holds && std::find(found.begin(), found.end(), candidate) == found.end())
+            found.push_back(candidate);
     }
     return found;
 }

@@ -14,9 +14,9 @@ namespace benchcard::ingredients {
 /// What a name leads to.
 struct lookup {
     const entry* match = nullptr;
-    std::string description;             ///< the words before the match: `sifted`, `large`
-    std::vector<const entry*> readings;  ///< of a name that means two things in two countries,
-                                         ///< where the recipe does not say in which it was written
+    std::string description;            ///< the words before the match: `sifted`, `large`
+    std::vector<const entry*> readings; ///< of a name that means two things in two countries,
+                                        ///< where the recipe does not say in which it was written
 };
 
 /// Ingredients by their names. A table may stand on another: what it does not hold is looked up

@@ -21,9 +21,9 @@ std::string as_measured(const exact& value) {
     return in_decimals(value, decimals);
 }
 
-/// `small` up to ten thousand of them, then `large`, which is a thousand of them.
-shown with_unit(const exact& value, const char* small, const char* large) {
-    if (rounded_to(value, 1) >= 10000) return {in_decimals(value / 1000, 2), large};
+/// `small` below `most` of them, then `large`, which is a thousand of them.
+shown with_unit(const exact& value, const exact& most, const char* small, const char* large) {
+    if (rounded_to(value, 1) >= most) return {in_decimals(value / 1000, 2), large};
     return {as_measured(value), small};
 }
 
@@ -77,13 +77,13 @@ std::string with_fraction(const exact& value, int decimals) {
     return in_decimals(value, decimals);
 }
 
-shown on_a_scale(grams weight) { return with_unit(weight.value, "g", "kg"); }
+shown on_a_scale(grams weight) { return with_unit(weight.value, 10000, "g", "kg"); }
 
 shown in_a_jug(millilitres volume) {
     // A US spoon is 1.4 % less than the 5 or 15 ml that a jug or a spoon shows for it.
     const exact whole = rounded_to(volume.value, 1);
     const bool nearly_whole = whole > 0 && abs(volume.value - whole) * 50 <= whole;
-    return with_unit(nearly_whole ? whole : volume.value, "ml", "l");
+    return with_unit(nearly_whole ? whole : volume.value, 1000, "ml", "l");
 }
 
 std::string in_ounces(grams weight) {

@@ -19,7 +19,7 @@ struct shown {
 /// from 10 kg up. Never `0`: below 0.1 g it has its first significant figure.
 shown on_a_scale(grams weight);
 /// A volume in a measuring jug: to the ml from 10 ml up; below, to the ml where that is within 2 %,
-/// else to 0.1 ml or the first significant figure; in l, to 10 ml, from 10 l up.
+/// else to 0.1 ml or the first significant figure; in l, to 10 ml, from 1 l up.
 shown in_a_jug(millilitres volume);
 /// A weight in ounces, to the eighth below 2 oz and to the quarter above; from a pound up in
 /// pounds and ounces: `14 oz`, `1 lb 2½ oz`. Empty below an eighth of an ounce, and where the

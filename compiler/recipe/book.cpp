@@ -36,7 +36,8 @@ class gatherer {
         read_already_.emplace(name, number);
         result_.sources.emplace_back(number, name, std::move(text));
         auto parsed = grammar::parse(result_.sources.back());
-        std::move(parsed.messages.begin(), parsed.messages.end(), std::back_inserter(result_.messages));
+        std::move(parsed.messages.begin(), parsed.messages.end(),
+                  std::back_inserter(result_.messages));
         const auto uses = uses_of(parsed.tree);
         result_.trees.push_back(std::move(parsed.tree));
         chain_.push_back(name);
@@ -48,7 +49,8 @@ class gatherer {
         std::vector<grammar::words> result;
         for (const auto& block : file.blocks)
             for (const auto& item : block.items)
-                if (const auto* s = std::get_if<grammar::setting>(&item.value); s && s->name == key::use)
+                if (const auto* s = std::get_if<grammar::setting>(&item.value);
+                    s && s->name == key::use)
                     result.push_back(std::get<grammar::words>(s->value));
         return result;
     }
@@ -56,14 +58,17 @@ class gatherer {
     void follow(const grammar::words& use, const std::string& from) {
         const auto folder = std::filesystem::path(from).parent_path();
         const auto path = (folder / use.text).lexically_normal().string();
-        if (const auto in_chain = std::find(chain_.begin(), chain_.end(), path); in_chain != chain_.end())
+        if (const auto in_chain = std::find(chain_.begin(), chain_.end(), path);
+            in_chain != chain_.end())
             return say_circle(use, in_chain);
         if (read_already_.contains(path)) return;
         if (result_.sources.size() >= most_files)
-            return say("too-many-files", use.where, fmt::format("this recipe uses more than {} files", most_files));
+            return say("too-many-files", use.where,
+                       fmt::format("this recipe uses more than {} files", most_files));
         auto file = read_(path);
         if (!file.is_read)
-            return say("unreadable-file", use.where, fmt::format("{} cannot be read: {}", path, file.failure));
+            return say("unreadable-file", use.where,
+                       fmt::format("{} cannot be read: {}", path, file.failure));
         open(path, std::move(file.text));
     }
 
@@ -83,7 +88,9 @@ class gatherer {
 } // namespace
 
 book gather(std::string name, std::string text, const file_reader& read) {
-    return gatherer(read).run(std::move(name), std::move(text));
+    // `./a.recipe` and `a.recipe` are one file to what uses it.
+    const auto normal = std::filesystem::path(name).lexically_normal().string();
+    return gatherer(read).run(normal.empty() ? std::move(name) : normal, std::move(text));
 }
 
 } // namespace benchcard::recipe

@@ -10,7 +10,8 @@ namespace {
 demand::user user_of(const recipe& r, std::size_t component_index, std::size_t line_index) {
     const auto& c = r.components[component_index];
     const auto& l = c.lines[line_index];
-    const auto& [made, baked] = std::tie(r.components[*l.component].made, r.components[*l.component].baked);
+    const auto& [made, baked] =
+        std::tie(r.components[*l.component].made, r.components[*l.component].baked);
     demand::user u{component_index, line_index, {}, {}, {}};
     if (l.grams) u.grams = l.grams->used * c.times;
     if (l.share) {
@@ -27,7 +28,8 @@ demand::user user_of(const recipe& r, std::size_t component_index, std::size_t l
     return u;
 }
 
-template <typename Get> std::optional<exact> total_of(const std::vector<demand::user>& users, Get get) {
+template <typename Get>
+std::optional<exact> total_of(const std::vector<demand::user>& users, Get get) {
     exact total = 0;
     for (const auto& u : users) {
         const auto value = get(u);
@@ -44,7 +46,8 @@ std::vector<demand> demands_of(const recipe& r) {
     for (std::size_t c = 0; c < r.components.size(); ++c)
         for (std::size_t l = 0; l < r.components[c].lines.size(); ++l) {
             const auto& line = r.components[c].lines[l];
-            if (line.component && !line.some) result[*line.component].users.push_back(user_of(r, c, l));
+            if (line.component && !line.some)
+                result[*line.component].users.push_back(user_of(r, c, l));
         }
     for (std::size_t i = 0; i < result.size(); ++i) {
         auto& d = result[i];
@@ -55,7 +58,8 @@ std::vector<demand> demands_of(const recipe& r) {
         if (r.components[i].baked) d.made_grams = r.components[i].baked->used;
         if (d.pieces && d.made_pieces) d.left_pieces = *d.made_pieces - *d.pieces;
         if (d.grams && d.made_grams) d.left_grams = *d.made_grams - *d.grams;
-        if (const auto share = total_of(d.users, [](const auto& u) { return u.share; }); share && !d.left_grams && d.made_grams)
+        if (const auto share = total_of(d.users, [](const auto& u) { return u.share; });
+            share && !d.left_grams && d.made_grams)
             d.left_grams = *d.made_grams * (1 - *share);
     }
     return result;

@@ -19,7 +19,9 @@ namespace benchcard::recipe {
 struct spread {
     exact low = 0, used = 0, high = 0;
 
-    spread operator*(const exact& factor) const { return {low * factor, used * factor, high * factor}; }
+    spread operator*(const exact& factor) const {
+        return {low * factor, used * factor, high * factor};
+    }
     spread& operator+=(const spread& other) {
         low += other.low, used += other.used, high += other.high;
         return *this;
@@ -37,16 +39,17 @@ struct line {
     std::string name;        ///< as written, with what stands before it: `sifted plain flour`
     std::string preparation; ///< `cold, diced`
     std::string description; ///< the words before the ingredient's own name: `sifted`, `cloves`
-    const ingredients::entry* what = nullptr;      ///< null for a component and for an unknown one
-    std::vector<const ingredients::entry*> others; ///< of `hazelnuts or almonds`, all after the first
-    std::optional<std::size_t> component;          ///< which one, by its place in the recipe
+    const ingredients::entry* what = nullptr; ///< null for a component and for an unknown one
+    std::vector<const ingredients::entry*>
+        others;                           ///< of `hazelnuts or almonds`, all after the first
+    std::optional<std::size_t> component; ///< which one, by its place in the recipe
     weighed_by how = weighed_by::nothing;
     measures::system measures = measures::system::unstated; ///< of the file it stands in
-    std::optional<spread> grams;   ///< nothing where it is not known
-    std::optional<spread> ml;      ///< where it was written as a volume
-    std::optional<spread> count;   ///< where it is counted: eggs, cloves, cases
-    std::optional<exact> share;    ///< of all that a component makes: `half Custard`, `all Glaze`
-    const ingredients::figure* figure = nullptr;   ///< the one its weight was found with
+    std::optional<spread> grams;                            ///< nothing where it is not known
+    std::optional<spread> ml;                               ///< where it was written as a volume
+    std::optional<spread> count; ///< where it is counted: eggs, cloves, cases
+    std::optional<exact> share;  ///< of all that a component makes: `half Custard`, `all Glaze`
+    const ingredients::figure* figure = nullptr; ///< the one its weight was found with
     bool some = false;     ///< `some flour, for dusting`: not weighed, not in the mix
     bool optional = false; ///< may be left out: no check asks for its use
 };
@@ -54,19 +57,25 @@ struct line {
 /// A bracket that names a line of its block.
 struct line_use {
     std::size_t line = 0;
-    std::string said;            ///< the words in the bracket: `butter`
-    std::optional<exact> share;  ///< of the line, greater than 0; nothing for a mere mention
-    bool is_part = false;        ///< less than the whole
-    bool is_rest = false;        ///< what other parts have left
+    std::string said;           ///< the words in the bracket: `butter`
+    std::optional<exact> share; ///< of the line, greater than 0; nothing for a mere mention
+    bool is_part = false;       ///< less than the whole
+    bool is_rest = false;       ///< what other parts have left
 };
-struct rest_use { std::vector<std::size_t> lines; }; ///< `[rest]`: all lines not used before
+struct rest_use {
+    std::vector<std::size_t> lines;
+}; ///< `[rest]`: all lines not used before
 struct heat_use {
     exact low = 0, high = 0; ///< degrees, or the gas mark
     measures::oven_scale scale = measures::oven_scale::celsius;
     bool is_oven = false; ///< the temperature of an oven, not of what is in the pan
 };
-struct time_use { grammar::duration time; };
-struct length_use { grammar::length size; };
+struct time_use {
+    grammar::duration time;
+};
+struct length_use {
+    grammar::length size;
+};
 struct portion_use {
     grammar::measure of;
     bool total = false; ///< scales with the batch
@@ -107,8 +116,8 @@ struct component {
     std::optional<grammar::yield> tray;
     std::optional<grammar::tin> tin;
     std::optional<grammar::words> percent;
-    exact times = 1;            ///< the written amounts are made so many times: 2 tarts, `per: 1 tart`
-    std::optional<spread> mix;  ///< grams of all lines, times `times`; nothing where one is unknown
+    exact times = 1; ///< the written amounts are made so many times: 2 tarts, `per: 1 tart`
+    std::optional<spread> mix; ///< grams of all lines, times `times`; nothing where one is unknown
     std::optional<spread> ready; ///< grams to portion: the mix less what is lost before
     yield made;
     std::optional<spread> baked; ///< grams after the oven
@@ -121,8 +130,8 @@ struct recipe {
     std::vector<std::string> notes, cautions;
     std::optional<grammar::yield> makes, serves;
     grammar::span makes_where;
-    std::vector<component> components; ///< each after those it uses; the product is the last
-    bool has_product = false;          ///< false for a file of definitions alone
+    std::vector<component> components;       ///< each after those it uses; the product is the last
+    bool has_product = false;                ///< false for a file of definitions alone
     std::unique_ptr<ingredients::table> own; ///< its own ingredients, over the built-in table
 
     const component& product() const { return components.back(); }

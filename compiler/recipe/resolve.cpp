@@ -26,7 +26,8 @@ template <typename Visit> void each_setting(const block& b, Visit visit) {
 
 bool has_lines(const block& b) {
     return std::any_of(b.items.begin(), b.items.end(), [](const auto& i) {
-        return std::holds_alternative<grammar::ingredient_line>(i.value) || std::holds_alternative<grammar::step>(i.value);
+        return std::holds_alternative<grammar::ingredient_line>(i.value) ||
+               std::holds_alternative<grammar::step>(i.value);
     });
 }
 
@@ -34,7 +35,8 @@ bool has_lines(const block& b) {
 std::string many(const std::string& written) {
     const auto space = written.rfind(' ');
     const auto first = space == written.npos ? 0 : space + 1;
-    return written.substr(0, first) + ingredients::plural(ingredients::singular(written.substr(first)));
+    return written.substr(0, first) +
+           ingredients::plural(ingredients::singular(written.substr(first)));
 }
 
 /// A component as its settings state it; lines and steps come later.
@@ -45,17 +47,40 @@ component stated_component(const block& b) {
     c.is_assembly = b.is == block::sort::assembly;
     each_setting(b, [&](const grammar::setting& s) {
         switch (s.name) {
-        case key::station: if (c.station.empty()) c.station = std::get<grammar::words>(s.value).text; break;
-        case key::makes: c.makes = std::get<grammar::yield>(s.value), c.makes_where = s.value_where; break;
-        case key::per: c.per = std::get<grammar::yield>(s.value), c.per_where = s.value_where; break;
-        case key::tray: c.tray = std::get<grammar::yield>(s.value); break;
-        case key::tin: c.tin = std::get<grammar::tin>(s.value); break;
-        case key::percent: c.percent = std::get<grammar::words>(s.value); break;
-        case key::note: c.notes.push_back(std::get<grammar::words>(s.value).text); break;
-        case key::caution: c.cautions.push_back(std::get<grammar::words>(s.value).text); break;
-        case key::loss: for (const auto& l : std::get<std::vector<grammar::loss>>(s.value)) c.losses.push_back(l); break;
-        case key::keeps: for (const auto& k : std::get<std::vector<grammar::keeping>>(s.value)) c.keeps.push_back(k); break;
-        default: break;
+        case key::station:
+            if (c.station.empty()) c.station = std::get<grammar::words>(s.value).text;
+            break;
+        case key::makes:
+            c.makes = std::get<grammar::yield>(s.value), c.makes_where = s.value_where;
+            break;
+        case key::per:
+            c.per = std::get<grammar::yield>(s.value), c.per_where = s.value_where;
+            break;
+        case key::tray:
+            c.tray = std::get<grammar::yield>(s.value);
+            break;
+        case key::tin:
+            c.tin = std::get<grammar::tin>(s.value);
+            break;
+        case key::percent:
+            c.percent = std::get<grammar::words>(s.value);
+            break;
+        case key::note:
+            c.notes.push_back(std::get<grammar::words>(s.value).text);
+            break;
+        case key::caution:
+            c.cautions.push_back(std::get<grammar::words>(s.value).text);
+            break;
+        case key::loss:
+            for (const auto& l : std::get<std::vector<grammar::loss>>(s.value))
+                c.losses.push_back(l);
+            break;
+        case key::keeps:
+            for (const auto& k : std::get<std::vector<grammar::keeping>>(s.value))
+                c.keeps.push_back(k);
+            break;
+        default:
+            break;
         }
     });
     return c;
@@ -92,7 +117,7 @@ class resolver {
     const ingredients::table& table_;
     system override_;
     resolved result_;
-    std::vector<system> systems_; ///< of each file
+    std::vector<system> systems_;     ///< of each file
     std::vector<found_block> blocks_; ///< that are made, of all files; the recipe's own first
     std::map<std::string, std::size_t> by_name_; ///< the blocks that have a name of their own
     std::vector<component> made_;
@@ -117,15 +142,29 @@ class resolver {
     /// gives for it, that is said.
     void compare_with_table(const ingredients::entry& own) {
         const auto known = table_.find(own.name, ingredients::country::any);
-        if (!known.match || ingredients::compared_name(known.match->name) != ingredients::compared_name(own.name)) return;
+        if (!known.match ||
+            ingredients::compared_name(known.match->name) != ingredients::compared_name(own.name))
+            return;
         const auto here = density_of(own, "");
         const auto there = density_of(*known.match, "");
         if (!here || !there || (here->used >= there->low && here->used <= there->high)) return;
         const auto per_100_ml = [](const exact& v) { return measures::in_decimals(v * 100, 1); };
-        grammar::diagnostic message{"differs-from-table", grammar::severity::hint, own.where,
-                                    fmt::format("{} weighs {} g for 100 ml here, which is outside what the ingredient table gives", own.name, per_100_ml(here->used)), {}, {}};
-        message.notes.push_back({there->low == there->high ? fmt::format("the table gives {} g", per_100_ml(there->used)) : fmt::format("the table gives {} to {} g", per_100_ml(there->low), per_100_ml(there->high)), {}});
-        if (!there->figure->source.empty()) message.notes.push_back({"by " + there->figure->source, {}});
+        grammar::diagnostic message{
+            "differs-from-table",
+            grammar::severity::hint,
+            own.where,
+            fmt::format(
+                "{} weighs {} g for 100 ml here, which is outside what the ingredient table gives",
+                own.name, per_100_ml(here->used)),
+            {},
+            {}};
+        message.notes.push_back({there->low == there->high
+                                     ? fmt::format("the table gives {} g", per_100_ml(there->used))
+                                     : fmt::format("the table gives {} to {} g",
+                                                   per_100_ml(there->low), per_100_ml(there->high)),
+                                 {}});
+        if (!there->figure->source.empty())
+            message.notes.push_back({"by " + there->figure->source, {}});
         message.notes.push_back({"what is defined here is what counts", {}});
         say(std::move(message));
     }
@@ -135,10 +174,12 @@ class resolver {
             system named = system::unstated;
             for (const auto& b : tree.blocks)
                 each_setting(b, [&](const grammar::setting& s) {
-                    if (s.name == key::measures) named = system_of(std::get<grammar::words>(s.value));
+                    if (s.name == key::measures)
+                        named = system_of(std::get<grammar::words>(s.value));
                 });
             const bool is_first = systems_.empty();
-            const bool overridden = override_ != system::unstated && (is_first || named == system::unstated);
+            const bool overridden =
+                override_ != system::unstated && (is_first || named == system::unstated);
             systems_.push_back(overridden ? override_ : named);
         }
         auto& r = result_.meaning;
@@ -152,21 +193,39 @@ class resolver {
 
     static void read_head_setting(recipe& r, const grammar::setting& s) {
         switch (s.name) {
-        case key::revision: r.revision = std::get<grammar::words>(s.value).text; break;
-        case key::date: r.date = std::get<grammar::words>(s.value).text; break;
-        case key::by: r.by = std::get<grammar::words>(s.value).text; break;
-        case key::labels: r.labels = std::get<grammar::words>(s.value).text; break;
-        case key::note: r.notes.push_back(std::get<grammar::words>(s.value).text); break;
-        case key::caution: r.cautions.push_back(std::get<grammar::words>(s.value).text); break;
-        case key::makes: r.makes = std::get<grammar::yield>(s.value), r.makes_where = s.value_where; break;
-        case key::serves: r.serves = std::get<grammar::yield>(s.value); break;
-        default: break;
+        case key::revision:
+            r.revision = std::get<grammar::words>(s.value).text;
+            break;
+        case key::date:
+            r.date = std::get<grammar::words>(s.value).text;
+            break;
+        case key::by:
+            r.by = std::get<grammar::words>(s.value).text;
+            break;
+        case key::labels:
+            r.labels = std::get<grammar::words>(s.value).text;
+            break;
+        case key::note:
+            r.notes.push_back(std::get<grammar::words>(s.value).text);
+            break;
+        case key::caution:
+            r.cautions.push_back(std::get<grammar::words>(s.value).text);
+            break;
+        case key::makes:
+            r.makes = std::get<grammar::yield>(s.value), r.makes_where = s.value_where;
+            break;
+        case key::serves:
+            r.serves = std::get<grammar::yield>(s.value);
+            break;
+        default:
+            break;
         }
     }
 
     system system_of(const grammar::words& said) {
         if (const auto named = measures::system_named(said.text)) return *named;
-        auto message = error_at("unknown-measures", said.where, fmt::format("there are no measures called `{}`", said.text));
+        auto message = error_at("unknown-measures", said.where,
+                                fmt::format("there are no measures called `{}`", said.text));
         std::vector<std::string> all;
         std::string list;
         for (const auto s : measures::all_systems) {
@@ -174,7 +233,8 @@ class resolver {
             list += (list.empty() ? "" : ", ") + all.back();
         }
         for (const auto& near : grammar::nearest(said.text, all, 1))
-            message.helps.push_back({fmt::format("the nearest is `{}`", near), {grammar::edit{said.where, near}}});
+            message.helps.push_back(
+                {fmt::format("the nearest is `{}`", near), {grammar::edit{said.where, near}}});
         message.notes.push_back({"there are " + list, {}});
         say(std::move(message));
         return system::unstated;
@@ -183,9 +243,10 @@ class resolver {
     void find_components() {
         for (std::uint32_t file = 0; file < files_.trees.size(); ++file) {
             const auto& blocks = files_.trees[file].blocks;
-            const bool has_components = std::any_of(blocks.begin(), blocks.end(), [](const block& b) {
-                return b.is == block::sort::component || b.is == block::sort::assembly;
-            });
+            const bool has_components =
+                std::any_of(blocks.begin(), blocks.end(), [](const block& b) {
+                    return b.is == block::sort::component || b.is == block::sort::assembly;
+                });
             for (const auto& b : blocks) find_component(b, file, has_components);
             if (file == 0) own_blocks_ = blocks_.size();
         }
@@ -194,8 +255,10 @@ class resolver {
     void find_component(const block& b, std::uint32_t file, bool has_components) {
         const bool is_head = b.is == block::sort::recipe || b.is == block::sort::before;
         if (is_head && has_lines(b)) {
-            if (has_components) say_lines_in_head(b);
-            else blocks_.push_back({&b, file});
+            if (has_components)
+                say_lines_in_head(b);
+            else
+                blocks_.push_back({&b, file});
         }
         if (b.is == block::sort::component) add_block(b, file);
         // Another file's assembly is that file's product, and can be used like any component.
@@ -208,7 +271,9 @@ class resolver {
         if (!is_new && !name.empty()) {
             const auto& other = blocks_[place->second];
             if (other.file != file) return; // the recipe's own hides that of a file it uses
-            auto message = error_at("duplicate-component", b.title.where, fmt::format("there are two components called {}", b.title.text));
+            auto message =
+                error_at("duplicate-component", b.title.where,
+                         fmt::format("there are two components called {}", b.title.text));
             message.notes.push_back({"the other is here", other.written->title.where});
             return say(std::move(message));
         }
@@ -220,7 +285,8 @@ class resolver {
             const auto* l = std::get_if<grammar::ingredient_line>(&item.value);
             const auto* s = std::get_if<grammar::step>(&item.value);
             if (!l && !s) continue;
-            auto message = error_at("line-outside-component", l ? l->where : s->where, "this stands before the first component, and belongs to none");
+            auto message = error_at("line-outside-component", l ? l->where : s->where,
+                                    "this stands before the first component, and belongs to none");
             message.helps.push_back({"put a line like `component: Dough` above it", {}});
             return say(std::move(message));
         }
@@ -234,7 +300,7 @@ class resolver {
                 if (!name.empty()) scopes.back().add_component(blocks_[i].written->title.text, i);
         }
         for (const auto& b : blocks_) {
-            const auto& names = scopes[b.file];
+            auto& names = scopes[b.file];
             auto c = stated_component(*b.written);
             grammar::diagnostics messages;
             c.lines = lines_of(*b.written, names, messages);
@@ -251,12 +317,15 @@ class resolver {
             const auto& b = *blocks_[i].written;
             if (b.is != block::sort::assembly) {
                 if (!first) continue;
-                auto message = error_at("assembly-not-last", first->where, "the assembly stands last, and a component follows it");
+                auto message = error_at("assembly-not-last", first->where,
+                                        "the assembly stands last, and a component follows it");
                 message.notes.push_back({"this follows it", b.where});
                 return say(std::move(message));
             }
             if (first) {
-                auto message = error_at("second-assembly", b.where, "a recipe has at most one assembly, and this is the second");
+                auto message =
+                    error_at("second-assembly", b.where,
+                             "a recipe has at most one assembly, and this is the second");
                 message.notes.push_back({"the first is here", first->where});
                 return say(std::move(message));
             }
@@ -284,9 +353,12 @@ class resolver {
         return result_.meaning.has_product;
     }
 
-    bool place(std::size_t start, std::vector<int>& state, std::vector<std::size_t>& chain, std::vector<std::size_t>& order) {
+    bool place(std::size_t start, std::vector<int>& state, std::vector<std::size_t>& chain,
+               std::vector<std::size_t>& order) {
         // A chain of components may be long; a stack of our own does not run out.
-        struct frame { std::size_t index, next; };
+        struct frame {
+            std::size_t index, next;
+        };
         if (state[start] == 2) return true;
         std::vector<frame> stack{{start, 0}};
         state[start] = 1;
@@ -317,9 +389,11 @@ class resolver {
     }
 
     void say_circle(const line& l, std::size_t used, const std::vector<std::size_t>& chain) {
-        auto message = error_at("circular-components", l.written->names.front().where, "these components are made of each other in a circle");
+        auto message = error_at("circular-components", l.written->names.front().where,
+                                "these components are made of each other in a circle");
         std::string circle;
-        for (auto i = std::find(chain.begin(), chain.end(), used); i != chain.end(); ++i) circle += made_[*i].title + " uses ";
+        for (auto i = std::find(chain.begin(), chain.end(), used); i != chain.end(); ++i)
+            circle += made_[*i].title + " uses ";
         message.notes.push_back({circle + made_[used].title, {}});
         say(std::move(message));
     }
@@ -336,14 +410,27 @@ class resolver {
         if (!c.per) return;
         const auto* whole = c.makes ? &*c.makes : nullptr;
         if (!whole || !whole->count) {
-            auto message = error_at("per-without-makes", c.per_where, fmt::format("{} does not say how many it makes, so how often these amounts are made is not known", c.title));
-            message.helps.push_back({fmt::format("say it in {}: `makes: 12 {}`", c.title, c.per->piece ? many(c.per->piece->text) : "pieces"), {}});
+            auto message = error_at("per-without-makes", c.per_where,
+                                    fmt::format("{} does not say how many it makes, so how often "
+                                                "these amounts are made is not known",
+                                                c.title));
+            message.helps.push_back(
+                {fmt::format("say it in {}: `makes: 12 {}`", c.title,
+                             c.per->piece ? many(c.per->piece->text) : "pieces"),
+                 {}});
             return say(std::move(message));
         }
-        if (!c.per->count) return say(error_at("per-without-number", c.per_where, "how many these amounts are for is not said, as in `per: 1 tart`"));
-        const auto piece = [](const grammar::yield& y) { return y.piece ? ingredients::compared_name(y.piece->text) : std::string(); };
+        if (!c.per->count)
+            return say(error_at("per-without-number", c.per_where,
+                                "how many these amounts are for is not said, as in `per: 1 tart`"));
+        const auto piece = [](const grammar::yield& y) {
+            return y.piece ? ingredients::compared_name(y.piece->text) : std::string();
+        };
         if (piece(*c.per) != piece(*whole) && !piece(*c.per).empty()) {
-            auto message = error_at("per-other-piece", c.per_where, fmt::format("{} makes {}, not {}", c.title, whole->piece ? many(whole->piece->text) : "pieces", many(c.per->piece->text)));
+            auto message = error_at("per-other-piece", c.per_where,
+                                    fmt::format("{} makes {}, not {}", c.title,
+                                                whole->piece ? many(whole->piece->text) : "pieces",
+                                                many(c.per->piece->text)));
             message.notes.push_back({"this is what it makes", c.makes_where});
             return say(std::move(message));
         }

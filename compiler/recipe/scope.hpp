@@ -28,19 +28,21 @@ class scope {
 
     const ingredients::table& ingredients() const { return ingredients_; }
     measures::system system() const { return system_; }
-    /// The known names nearest to one that is not known.
-    std::vector<std::string> near(const std::string& name) const;
+    /// The known names nearest to one that is not known. To the first hundred that are asked
+    /// after: a file with more has another fault than a slip of the pen.
+    std::vector<std::string> near(const std::string& name);
 
   private:
     const ingredients::table& ingredients_;
     measures::system system_;
     std::map<std::string, std::size_t> components_; ///< by compared name
     std::vector<std::string> titles_;
+    std::size_t asked_ = 0;
 };
 
 /// The lines of a block, each with what it weighs as far as that does not depend on another
 /// component. Messages go to `to`.
-std::vector<line> lines_of(const grammar::block& written, const scope& names, grammar::diagnostics& to);
+std::vector<line> lines_of(const grammar::block& written, scope& names, grammar::diagnostics& to);
 
 /// The steps of a block: its brackets against its lines. Messages go to `to`.
 std::vector<step> steps_of(const grammar::block& written, const std::vector<line>& lines,
@@ -51,7 +53,8 @@ std::vector<step> steps_of(const grammar::block& written, const std::vector<line
 void work_out_yields(recipe& r, grammar::diagnostics& to);
 
 /// An error at a place.
-inline grammar::diagnostic error_at(std::string_view kind, grammar::span where, std::string message) {
+inline grammar::diagnostic error_at(std::string_view kind, grammar::span where,
+                                    std::string message) {
     return {kind, grammar::severity::error, where, std::move(message), {}, {}};
 }
 

@@ -36,7 +36,8 @@ line_words words_of(const line& l) {
     }
     if (l.what) {
         result.other_names.push_back(ingredients::compared_words(l.what->name));
-        for (const auto& other : l.what->also) result.other_names.push_back(ingredients::compared_words(other));
+        for (const auto& other : l.what->also)
+            result.other_names.push_back(ingredients::compared_words(other));
     }
     return result;
 }
@@ -59,7 +60,8 @@ class step_reader {
 
     std::vector<step> read(const grammar::block& written) {
         for (const auto& item : written.items) {
-            if (const auto* s = std::get_if<grammar::setting>(&item.value); s && s->name == key::station)
+            if (const auto* s = std::get_if<grammar::setting>(&item.value);
+                s && s->name == key::station)
                 station_ = std::get<grammar::words>(s->value).text;
             if (const auto* s = std::get_if<grammar::step>(&item.value)) read_step(*s);
         }
@@ -96,7 +98,8 @@ class step_reader {
 
     /// A temperature is an oven's when the step is about one; else it is what a thermometer shows.
     static bool speaks_of_oven(const grammar::step& written) {
-        constexpr std::string_view oven_words[] = {"bake", "baking", "oven", "roast", "preheat", "toast", "grill"};
+        constexpr std::string_view oven_words[] = {"bake",    "baking", "oven", "roast",
+                                                   "preheat", "toast",  "grill"};
         for (const auto& part : written.parts)
             if (const auto* w = std::get_if<grammar::words>(&part))
                 for (const auto& word : ingredients::compared_words(w->text))
@@ -110,7 +113,8 @@ class step_reader {
         if (std::holds_alternative<grammar::rest_of_block>(b.holds)) return rest_of_block(b.where);
         if (const auto* t = std::get_if<grammar::temperature>(&b.holds)) {
             using grammar::oven_scale;
-            const bool is_dial = t->scale == oven_scale::gas_mark || t->scale == oven_scale::fan_celsius;
+            const bool is_dial =
+                t->scale == oven_scale::gas_mark || t->scale == oven_scale::fan_celsius;
             return heat_use{t->degrees.low, t->degrees.high, t->scale, is_dial || in_oven};
         }
         if (const auto* d = std::get_if<grammar::duration>(&b.holds)) return time_use{*d};
@@ -127,13 +131,15 @@ class step_reader {
             result.lines.push_back(i);
         }
         if (result.lines.empty()) {
-            to_.push_back(error_at("nothing-left", where, "every ingredient was used before, so there is no rest"));
+            to_.push_back(error_at("nothing-left", where,
+                                   "every ingredient was used before, so there is no rest"));
             return std::nullopt;
         }
         return result;
     }
 
-    /// The lines that some words may mean: those so named exactly, or else those that have them all.
+    /// The lines that some words may mean: those so named exactly, or else those that have them
+    /// all.
     std::vector<std::size_t> candidates(const std::string& said) const {
         const auto wanted = ingredients::compared_words(said);
         std::vector<std::size_t> exact_ones, by_name, by_preparation, by_other_name;
@@ -156,20 +162,26 @@ class step_reader {
     std::optional<use> named(const grammar::reference& r, grammar::span where) {
         const auto found = candidates(r.name.text);
         if (found.size() == 1) return part_of(found.front(), r, where);
-        if (found.empty()) say_unknown(r);
-        else say_ambiguous(r, found);
+        if (found.empty())
+            say_unknown(r);
+        else
+            say_ambiguous(r, found);
         return std::nullopt;
     }
 
     void say_unknown(const grammar::reference& r) {
-        auto message = error_at("unknown-reference", r.name.where, fmt::format("no line here is called `{}`", r.name.text));
+        auto message = error_at("unknown-reference", r.name.where,
+                                fmt::format("no line here is called `{}`", r.name.text));
         std::string all;
         for (const auto& l : lines_) all += (all.empty() ? "" : ", ") + l.name;
-        if (all.empty()) message.notes.push_back({"this block has no ingredient lines", {}});
-        else message.notes.push_back({"the lines here are " + all, {}});
+        if (all.empty())
+            message.notes.push_back({"this block has no ingredient lines", {}});
+        else
+            message.notes.push_back({"the lines here are " + all, {}});
         if (const auto meant = line_meant(r.name.text)) {
             spent_[meant->first].mentioned = true; // so that one slip is not said twice
-            message.helps.push_back({fmt::format("the nearest is `[{}]`", meant->second), {grammar::edit{r.name.where, meant->second}}});
+            message.helps.push_back({fmt::format("the nearest is `[{}]`", meant->second),
+                                     {grammar::edit{r.name.where, meant->second}}});
         }
         to_.push_back(std::move(message));
     }
@@ -188,15 +200,24 @@ class step_reader {
     }
 
     void say_ambiguous(const grammar::reference& r, const std::vector<std::size_t>& found) {
-        auto message = error_at("ambiguous-reference", r.name.where,
-                                fmt::format("`{}` may mean {} lines here", r.name.text, found.size()));
+        auto message =
+            error_at("ambiguous-reference", r.name.where,
+                     fmt::format("`{}` may mean {} lines here", r.name.text, found.size()));
         for (const auto i : found) spent_[i].mentioned = true;
-        for (const auto i : found) message.notes.push_back({fmt::format("{}{}", lines_[i].name, lines_[i].preparation.empty() ? "" : ", " + lines_[i].preparation), lines_[i].where});
-        message.helps.push_back({fmt::format("use the words that only one of them has, as in `[{}]`", lines_[found.front()].name), {}});
+        for (const auto i : found)
+            message.notes.push_back(
+                {fmt::format("{}{}", lines_[i].name,
+                             lines_[i].preparation.empty() ? "" : ", " + lines_[i].preparation),
+                 lines_[i].where});
+        message.helps.push_back(
+            {fmt::format("use the words that only one of them has, as in `[{}]`",
+                         lines_[found.front()].name),
+             {}});
         to_.push_back(std::move(message));
     }
 
-    std::optional<use> part_of(std::size_t index, const grammar::reference& r, grammar::span where) {
+    std::optional<use> part_of(std::size_t index, const grammar::reference& r,
+                               grammar::span where) {
         auto& s = spent_[index];
         line_use result{index, r.name.text, {}, false, false};
         s.mentioned = true;
@@ -210,7 +231,9 @@ class step_reader {
             return result;
         }
         if (lines_[index].some) {
-            to_.push_back(error_at("part-of-some", r.of->where, fmt::format("`some {}` has no amount to take a part of", lines_[index].name)));
+            to_.push_back(error_at(
+                "part-of-some", r.of->where,
+                fmt::format("`some {}` has no amount to take a part of", lines_[index].name)));
             return std::nullopt;
         }
         const auto share = share_of(lines_[index], *r.of, s);
@@ -231,12 +254,15 @@ class step_reader {
         return result;
     }
 
-    std::optional<exact> share_of(const line& l, const grammar::reference::part& part, const spent& s) {
+    std::optional<exact> share_of(const line& l, const grammar::reference::part& part,
+                                  const spent& s) {
         using sort = grammar::reference::part::sort;
         if (part.is == sort::share) return part.share;
         if (part.is == sort::rest) {
             if (s.parts >= 1 || s.whole) {
-                to_.push_back(error_at("nothing-left", part.where, fmt::format("all of the {} was used before, so there is no rest", l.name)));
+                to_.push_back(error_at(
+                    "nothing-left", part.where,
+                    fmt::format("all of the {} was used before, so there is no rest", l.name)));
                 return std::nullopt;
             }
             return exact(1 - s.parts);
@@ -252,7 +278,8 @@ class step_reader {
         std::optional<exact> share;
         if (!m.in && l.count && l.count->used > 0) share = wanted / l.count->used;
         if (m.in && l.grams && l.grams->used > 0)
-            if (const auto each = measures::weight_of(*m.in)) share = wanted * each->value / l.grams->used;
+            if (const auto each = measures::weight_of(*m.in))
+                share = wanted * each->value / l.grams->used;
         if (m.in && !share) {
             exact written = 0;
             for (const auto& term : l.written->amounts)
@@ -260,14 +287,18 @@ class step_reader {
             if (written > 0 && l.written->amounts.size() == 1) share = wanted / written;
         }
         if (!share)
-            to_.push_back(error_at("part-cannot-be-compared", part.where,
-                                   fmt::format("this part cannot be compared with the {} above, which is in another measure", l.name)));
+            to_.push_back(error_at(
+                "part-cannot-be-compared", part.where,
+                fmt::format(
+                    "this part cannot be compared with the {} above, which is in another measure",
+                    l.name)));
         return share;
     }
 
     void say_more_than_whole(std::size_t index, grammar::span where, const exact& total) {
         auto message = error_at("parts-exceed-whole", where,
-                                fmt::format("the steps use {:.0f} % of the {}", approximately(total) * 100, lines_[index].name));
+                                fmt::format("the steps use {:.0f} % of the {}",
+                                            approximately(total) * 100, lines_[index].name));
         message.notes.push_back({"there is this much of it", lines_[index].where});
         to_.push_back(std::move(message));
     }
@@ -276,10 +307,13 @@ class step_reader {
         for (std::size_t i = 0; i < lines_.size(); ++i) {
             const auto& s = spent_[i];
             if (s.whole || s.parts == 0 || s.parts >= 1) continue;
-            auto message = error_at("parts-do-not-add-up", s.last,
-                                    fmt::format("the steps use {:.0f} % of the {} and leave the rest", approximately(s.parts) * 100, lines_[i].name));
+            auto message =
+                error_at("parts-do-not-add-up", s.last,
+                         fmt::format("the steps use {:.0f} % of the {} and leave the rest",
+                                     approximately(s.parts) * 100, lines_[i].name));
             message.notes.push_back({"there is this much of it", lines_[i].where});
-            message.helps.push_back({fmt::format("say where the rest goes: `[{}: rest]`", lines_[i].name), {}});
+            message.helps.push_back(
+                {fmt::format("say where the rest goes: `[{}: rest]`", lines_[i].name), {}});
             to_.push_back(std::move(message));
         }
     }
@@ -288,9 +322,14 @@ class step_reader {
         for (std::size_t i = 0; i < lines_.size(); ++i) {
             if (spent_[i].mentioned || lines_[i].optional || lines_[i].some) continue;
             if (say_plain_mention(i)) continue;
-            grammar::diagnostic message{"unused-ingredient", severity::warning, lines_[i].written->names.front().where,
-                                        fmt::format("no step uses the {}", lines_[i].name), {}, {}};
-            message.helps.push_back({fmt::format("name it in a step in brackets: `[{}]`", lines_[i].name), {}});
+            grammar::diagnostic message{"unused-ingredient",
+                                        severity::warning,
+                                        lines_[i].written->names.front().where,
+                                        fmt::format("no step uses the {}", lines_[i].name),
+                                        {},
+                                        {}};
+            message.helps.push_back(
+                {fmt::format("name it in a step in brackets: `[{}]`", lines_[i].name), {}});
             to_.push_back(std::move(message));
         }
     }
@@ -303,10 +342,18 @@ class step_reader {
                 const auto* text = std::get_if<grammar::words>(&part);
                 const auto found = text ? word_in(*text, wanted.back()) : std::nullopt;
                 if (!found) continue;
-                const auto word = text->text.substr(found->begin - text->where.begin, found->end - found->begin);
-                grammar::diagnostic message{"plain-mention", severity::hint, *found,
-                                            fmt::format("`{}` stands without brackets, so the card cannot print how much", word), {}, {}};
-                message.helps.push_back({fmt::format("write it as `[{}]`", word), {grammar::edit{*found, "[" + word + "]"}}});
+                const auto word =
+                    text->text.substr(found->begin - text->where.begin, found->end - found->begin);
+                grammar::diagnostic message{
+                    "plain-mention",
+                    severity::hint,
+                    *found,
+                    fmt::format("`{}` stands without brackets, so the card cannot print how much",
+                                word),
+                    {},
+                    {}};
+                message.helps.push_back({fmt::format("write it as `[{}]`", word),
+                                         {grammar::edit{*found, "[" + word + "]"}}});
                 to_.push_back(std::move(message));
                 return true;
             }
@@ -315,14 +362,16 @@ class step_reader {
 
     /// Where a word stands in some words of a step, in whatever number; nothing where it does not,
     /// or where the text was folded and its places are not those of the file.
-    static std::optional<grammar::span> word_in(const grammar::words& in, const std::string& wanted) {
+    static std::optional<grammar::span> word_in(const grammar::words& in,
+                                                const std::string& wanted) {
         const auto& text = in.text;
         if (text.size() != in.where.end - in.where.begin) return std::nullopt;
         constexpr std::string_view between = " \t.,;:()!?";
         for (auto begin = text.find_first_not_of(between); begin != text.npos;) {
             const auto end = std::min(text.find_first_of(between, begin), text.size());
             if (ingredients::compared_name(text.substr(begin, end - begin)) == wanted)
-                return grammar::span{in.where.file, in.where.begin + static_cast<std::uint32_t>(begin),
+                return grammar::span{in.where.file,
+                                     in.where.begin + static_cast<std::uint32_t>(begin),
                                      in.where.begin + static_cast<std::uint32_t>(end)};
             begin = text.find_first_not_of(between, end);
         }
@@ -332,8 +381,8 @@ class step_reader {
 
 } // namespace
 
-std::vector<step> steps_of(const grammar::block& written, const std::vector<line>& lines, const std::string& station,
-                           grammar::diagnostics& to) {
+std::vector<step> steps_of(const grammar::block& written, const std::vector<line>& lines,
+                           const std::string& station, grammar::diagnostics& to) {
     return step_reader(lines, station, to).read(written);
 }
 

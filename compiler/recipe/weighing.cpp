@@ -20,25 +20,32 @@ using ingredients::figure;
 bool names_state(const std::vector<std::string>& description, const std::string& wanted) {
     if (wanted.empty()) return false;
     for (const auto& word : ingredients::compared_words(wanted))
-        if (std::find(description.begin(), description.end(), word) == description.end()) return false;
+        if (std::find(description.begin(), description.end(), word) == description.end())
+            return false;
     return true;
 }
 
-bool fits_country(const figure& f, country wanted) { return f.where == country::any || f.where == wanted; }
+bool fits_country(const figure& f, country wanted) {
+    return f.where == country::any || f.where == wanted;
+}
 
 /// Countries whose figure may stand in where there is none for this one, best first.
 std::vector<country> countries_for(measures::system system) {
     switch (ingredients::country_of(system)) {
-    case country::us: return {country::us};
-    case country::uk: return {country::uk};
-    case country::any: return {country::any, country::uk};
+    case country::us:
+        return {country::us};
+    case country::uk:
+        return {country::uk};
+    case country::any:
+        return {country::any, country::uk};
     }
     return {};
 }
 
 /// The figure of a counted piece: by the piece's name (`clove`) or its size (`large`), in the
 /// recipe's country before any other.
-const figure* figure_of_piece(const entry& what, const std::vector<std::string>& description, measures::system system) {
+const figure* figure_of_piece(const entry& what, const std::vector<std::string>& description,
+                              measures::system system) {
     const figure* best = nullptr;
     std::size_t best_words = 0;
     for (const auto where : countries_for(system))
@@ -47,8 +54,8 @@ const figure* figure_of_piece(const entry& what, const std::vector<std::string>&
             const bool piece_fits = f.piece.empty() ? true : names_state(description, f.piece);
             const bool state_fits = f.state.empty() || names_state(description, f.state);
             if (!piece_fits || !state_fits) continue;
-            const auto words = ingredients::compared_words(f.state).size() + (f.piece.empty() ? 0 : 1) +
-                               (f.where != country::any ? 1 : 0);
+            const auto words = ingredients::compared_words(f.state).size() +
+                               (f.piece.empty() ? 0 : 1) + (f.where != country::any ? 1 : 0);
             if (!best || words > best_words) best = &f, best_words = words;
         }
     return best;
@@ -59,54 +66,73 @@ grammar::diagnostic error(std::string_view kind, grammar::span where, std::strin
 }
 
 /// A measure whose size depends on whose it is, with what each reading would weigh.
-grammar::diagnostic unsettled(const grammar::measure& m, const entry* what, const std::string& description,
-                              measures::system system, const std::string& name) {
+grammar::diagnostic unsettled(const grammar::measure& m, const entry* what,
+                              const std::string& description, measures::system system,
+                              const std::string& name) {
     const auto unit_name = grammar::short_name(*m.in);
-    auto result = error("unsettled-measure", m.where,
-                        system == measures::system::unstated
-                            ? fmt::format("whose {} is meant is not said, and they differ", unit_name)
-                            : fmt::format("`measures: {}` has no {} of one size", measures::name_of(system), unit_name));
+    auto result =
+        error("unsettled-measure", m.where,
+              system == measures::system::unstated
+                  ? fmt::format("whose {} is meant is not said, and they differ", unit_name)
+                  : fmt::format("`measures: {}` has no {} of one size", measures::name_of(system),
+                                unit_name));
     const auto density = what ? density_of(*what, description) : std::nullopt;
     for (const auto& [reading, held] : measures::readings_of(*m.in)) {
         const auto ml = held.value * spread_of(m.quantity).used;
-        auto text = fmt::format("`measures: {}`: {} ml", measures::name_of(reading), measures::in_decimals(ml, 0));
-        if (density) text += fmt::format(", {} g of {}", measures::in_decimals(ml * density->used, 0), name);
+        auto text = fmt::format("`measures: {}`: {} ml", measures::name_of(reading),
+                                measures::in_decimals(ml, 0));
+        if (density)
+            text += fmt::format(", {} g of {}", measures::in_decimals(ml * density->used, 0), name);
         result.notes.push_back({std::move(text), {}});
     }
-    result.helps.push_back({"say whose at the head of the file, or give the weight as well: `1 cup = 125 g`", {}});
+    result.helps.push_back(
+        {"say whose at the head of the file, or give the weight as well: `1 cup = 125 g`", {}});
     return result;
 }
 
-grammar::diagnostic no_volume(const grammar::measure& m, const entry& what, const std::string& name) {
-    auto result = error("no-volume-figure", m.where,
-                        fmt::format("what a {} of {} weighs is not known", grammar::short_name(*m.in), name));
+grammar::diagnostic no_volume(const grammar::measure& m, const entry& what,
+                              const std::string& name) {
+    auto result =
+        error("no-volume-figure", m.where,
+              fmt::format("what a {} of {} weighs is not known", grammar::short_name(*m.in), name));
     result.helps.push_back({"give its weight", {}});
-    result.helps.push_back({fmt::format("or define it: `ingredient: {}`, below it `weighs: 120 g per cup` and `source: weighed here`", what.name), {}});
+    result.helps.push_back({fmt::format("or define it: `ingredient: {}`, below it `weighs: 120 g "
+                                        "per cup` and `source: weighed here`",
+                                        what.name),
+                            {}});
     return result;
 }
 
 /// How far a measure that is not a level one may be off; common practice, from memory.
 spread filled_as(filling f) {
     switch (f) {
-    case filling::heaped: return {exact(5, 4), exact(3, 2), 2};
-    case filling::rounded: return {exact(9, 8), exact(5, 4), exact(3, 2)};
-    case filling::scant: return {exact(3, 4), exact(7, 8), 1};
-    default: return spread::of(1);
+    case filling::heaped:
+        return {exact(5, 4), exact(3, 2), 2};
+    case filling::rounded:
+        return {exact(9, 8), exact(5, 4), exact(3, 2)};
+    case filling::scant:
+        return {exact(3, 4), exact(7, 8), 1};
+    default:
+        return spread::of(1);
     }
 }
 
-spread times(const spread& a, const spread& b) { return {a.low * b.low, a.used * b.used, a.high * b.high}; }
+spread times(const spread& a, const spread& b) {
+    return {a.low * b.low, a.used * b.used, a.high * b.high};
+}
 
 bool is_way_of_filling(const std::string& state) {
-    constexpr std::string_view ways[] = {"sifted", "unsifted", "spooned", "scooped", "packed", "loose"};
+    constexpr std::string_view ways[] = {"sifted",  "unsifted", "spooned",
+                                         "scooped", "packed",   "loose"};
     return std::find(std::begin(ways), std::end(ways), state) != std::end(ways);
 }
 
 class weigher {
   public:
-    weigher(const entry* what, const std::string& description, measures::system system, const std::string& name)
-        : what_(what), description_(description), words_(ingredients::compared_words(description)), system_(system),
-          name_(name) {}
+    weigher(const entry* what, const std::string& description, measures::system system,
+            const std::string& name)
+        : what_(what), description_(description), words_(ingredients::compared_words(description)),
+          system_(system), name_(name) {}
 
     weighing run(const std::vector<grammar::measure>& terms) {
         for (const auto& term : terms) {
@@ -133,10 +159,14 @@ class weigher {
 
     void add(const grammar::measure& m) {
         const auto number = spread_of(m.quantity);
-        if (!m.in) add_pieces(number);
-        else if (*m.in == grammar::unit::stick) add_sticks(m, number);
-        else if (const auto each = measures::weight_of(*m.in)) add_weight(number * each->value);
-        else add_volume(m, number);
+        if (!m.in)
+            add_pieces(number);
+        else if (*m.in == grammar::unit::stick)
+            add_sticks(m, number);
+        else if (const auto each = measures::weight_of(*m.in))
+            add_weight(number * each->value);
+        else
+            add_volume(m, number);
     }
 
     void add_weight(const spread& grams) {
@@ -153,14 +183,19 @@ class weigher {
             return;
         }
         const auto& f = *result_.figure;
-        add_to(result_.grams, times(number, {f.low.value, (f.low.value + f.high.value) / 2, f.high.value}));
+        add_to(result_.grams,
+               times(number, {f.low.value, (f.low.value + f.high.value) / 2, f.high.value}));
     }
 
     void add_sticks(const grammar::measure& m, const spread& number) {
         const auto is_stick = [](const figure& f) { return f.is_stick; };
-        const bool sold_in_sticks = what_ && std::any_of(what_->figures.begin(), what_->figures.end(), is_stick);
+        const bool sold_in_sticks =
+            what_ && std::any_of(what_->figures.begin(), what_->figures.end(), is_stick);
         if (!sold_in_sticks) {
-            result_.problem = error("not-in-sticks", m.where, fmt::format("a stick is a measure of butter, and {} is not sold in sticks of a known weight", name_));
+            result_.problem = error("not-in-sticks", m.where,
+                                    fmt::format("a stick is a measure of butter, and {} is not "
+                                                "sold in sticks of a known weight",
+                                                name_));
             result_.problem->helps.push_back({"give its weight", {}});
             return;
         }
@@ -176,8 +211,10 @@ class weigher {
         result_.how = weighed_by::volume;
         const auto ml = times(number * held->value, filled_as(m.filled));
         add_to(result_.ml, ml);
-        if (!what_) return; // an unknown ingredient by volume is reported where its name is looked up
-        const auto description = m.filled == filling::packed ? "packed " + description_ : description_;
+        if (!what_)
+            return; // an unknown ingredient by volume is reported where its name is looked up
+        const auto description =
+            m.filled == filling::packed ? "packed " + description_ : description_;
         const auto density = density_of(*what_, description);
         if (!density) {
             result_.problem = no_volume(m, *what_, name_);
@@ -213,7 +250,8 @@ std::optional<density> density_of(const entry& what, const std::string& descript
     for (const auto& f : what.figures) {
         // Where the state is said, only other sources for that state widen the range; where it is
         // not, every way of filling the measure does, but not another cut (whole, ground).
-        const bool counts = state_said ? f.state == used->state : f.state.empty() || is_way_of_filling(f.state);
+        const bool counts =
+            state_said ? f.state == used->state : f.state.empty() || is_way_of_filling(f.state);
         if (!f.volume || !counts) continue;
         result.low = std::min(result.low, exact(f.low.value / f.volume->value));
         result.high = std::max(result.high, exact(f.high.value / f.volume->value));
@@ -221,8 +259,8 @@ std::optional<density> density_of(const entry& what, const std::string& descript
     return result;
 }
 
-weighing weigh(const std::vector<grammar::measure>& terms, const entry* what, const std::string& description,
-               measures::system system, const std::string& name) {
+weighing weigh(const std::vector<grammar::measure>& terms, const entry* what,
+               const std::string& description, measures::system system, const std::string& name) {
     return weigher(what, description, system, name).run(terms);
 }
 

@@ -11,7 +11,8 @@ struct weighing {
     std::optional<spread> ml;    ///< where it was written as a volume
     std::optional<spread> count; ///< where it was counted
     const ingredients::figure* figure = nullptr;
-    std::optional<grammar::diagnostic> problem; ///< an error: without it the weight is merely unknown
+    std::optional<grammar::diagnostic>
+        problem; ///< an error: without it the weight is merely unknown
 };
 
 /// The weight of some measures added up (`1 cup + 2 tbsp`) of an ingredient, described by the

@@ -14,7 +14,8 @@ spread kept_after(const grammar::loss& l) {
 }
 
 bool is_after_portioning(const grammar::loss& l) {
-    constexpr std::string_view words[] = {"oven", "bake", "baking", "frying", "fryer", "cooling", "tin", "roasting"};
+    constexpr std::string_view words[] = {"oven",  "bake",    "baking", "frying",
+                                          "fryer", "cooling", "tin",    "roasting"};
     for (const auto& said : ingredients::compared_words(l.place.text))
         if (std::find(std::begin(words), std::end(words), said) != std::end(words)) return true;
     return false;
@@ -24,9 +25,13 @@ namespace {
 
 using grammar::severity;
 
-spread times(const spread& a, const spread& b) { return {a.low * b.low, a.used * b.used, a.high * b.high}; }
+spread times(const spread& a, const spread& b) {
+    return {a.low * b.low, a.used * b.used, a.high * b.high};
+}
 
-std::string grams(const exact& value) { return measures::in_decimals(value, value < 10 ? 1 : 0) + " g"; }
+std::string grams(const exact& value) {
+    return measures::in_decimals(value, value < 10 ? 1 : 0) + " g";
+}
 
 /// What is made may come out this much lighter than what goes in says: figures are rounded when
 /// recipes are written (common practice).
@@ -65,13 +70,15 @@ class yield_worker {
         }
         if (l.grams || l.some) return;
         if (l.ml) {
-            if (used.made.ml && used.baked) l.grams = *used.baked * exact(l.ml->used / *used.made.ml);
+            if (used.made.ml && used.baked)
+                l.grams = *used.baked * exact(l.ml->used / *used.made.ml);
             return;
         }
         if (!l.count) return;
         if (!piece_fits(l, used)) return;
         if (!used.made.each || !used.made.grams || !used.baked) return;
-        l.grams = times(*l.count, *used.made.each) * exact(used.baked->used / used.made.grams->used);
+        l.grams =
+            times(*l.count, *used.made.each) * exact(used.baked->used / used.made.grams->used);
     }
 
     bool piece_fits(line& l, const component& used) {
@@ -79,12 +86,19 @@ class yield_worker {
         if (wanted.empty() && !used.made.pieces) return true; // `1 Custard` is the whole of it
         const auto piece = ingredients::compared_name(used.made.piece);
         if (used.made.pieces && (wanted.empty() || wanted == piece)) return true;
-        auto message = error_at("unknown-piece", l.written->names.front().where,
-                                used.made.pieces
-                                    ? fmt::format("{} makes {}, not {}", used.title, ingredients::plural(used.made.piece), ingredients::plural(l.description))
-                                    : fmt::format("{} does not say that it makes {}", used.title, ingredients::plural(l.description)));
-        if (used.makes) message.notes.push_back({"this is what it makes", used.makes_where});
-        else message.helps.push_back({fmt::format("say how many in {}: `makes: 40 {}`", used.title, ingredients::plural(l.description)), {}});
+        auto message =
+            error_at("unknown-piece", l.written->names.front().where,
+                     used.made.pieces ? fmt::format("{} makes {}, not {}", used.title,
+                                                    ingredients::plural(used.made.piece),
+                                                    ingredients::plural(l.description))
+                                      : fmt::format("{} does not say that it makes {}", used.title,
+                                                    ingredients::plural(l.description)));
+        if (used.makes)
+            message.notes.push_back({"this is what it makes", used.makes_where});
+        else
+            message.helps.push_back({fmt::format("say how many in {}: `makes: 40 {}`", used.title,
+                                                 ingredients::plural(l.description)),
+                                     {}});
         to_.push_back(std::move(message));
         l.count.reset();
         return false;
@@ -105,8 +119,10 @@ class yield_worker {
     }
 
     void make(component& c) {
-        if (c.makes) make_as_stated(c, *c.makes);
-        else c.made.grams = c.ready;
+        if (c.makes)
+            make_as_stated(c, *c.makes);
+        else
+            c.made.grams = c.ready;
         c.baked = c.made.grams;
         if (c.baked)
             for (const auto& loss : c.losses)
@@ -123,8 +139,9 @@ class yield_worker {
             expect_enough(c, *c.made.grams);
         } else if (c.made.pieces && c.ready) {
             c.made.grams = c.ready;
-            c.made.each = spread{c.ready->low / c.made.pieces->high, c.ready->used / c.made.pieces->used,
-                                 c.ready->high / c.made.pieces->low};
+            c.made.each =
+                spread{c.ready->low / c.made.pieces->high, c.ready->used / c.made.pieces->used,
+                       c.ready->high / c.made.pieces->low};
         } else if (c.made.each && c.ready) {
             count_pieces(c);
         }
@@ -133,19 +150,23 @@ class yield_worker {
     std::optional<spread> weight_of_piece(const grammar::measure& m) {
         const auto unit = measures::weight_of(*m.in);
         if (unit) return spread_of(m.quantity) * unit->value;
-        to_.push_back(error_at("piece-not-by-weight", m.where, "what a piece weighs is given in g, kg, oz or lb"));
+        to_.push_back(error_at("piece-not-by-weight", m.where,
+                               "what a piece weighs is given in g, kg, oz or lb"));
         return std::nullopt;
     }
 
     /// As many whole pieces as the mix gives.
     void count_pieces(component& c) {
         const auto whole = [](const exact& v) { return measures::whole_part(v); };
-        c.made.pieces = spread{whole(c.ready->low / c.made.each->high), whole(c.ready->used / c.made.each->used),
+        c.made.pieces = spread{whole(c.ready->low / c.made.each->high),
+                               whole(c.ready->used / c.made.each->used),
                                whole(c.ready->high / c.made.each->low)};
         c.made.grams = *c.made.each * c.made.pieces->used;
         if (c.made.pieces->used >= 1) return;
-        to_.push_back(error_at("mix-too-small", c.makes_where,
-                               fmt::format("one {} of {} is more than the whole mix, {}", c.made.piece, grams(c.made.each->used), grams(c.ready->used))));
+        to_.push_back(
+            error_at("mix-too-small", c.makes_where,
+                     fmt::format("one {} of {} is more than the whole mix, {}", c.made.piece,
+                                 grams(c.made.each->used), grams(c.ready->used))));
         c.made.pieces.reset();
     }
 
@@ -159,25 +180,44 @@ class yield_worker {
         if (const auto unit = measures::volume_of(*whole.in, recipe_.measures))
             c.made.ml = spread_of(whole.quantity).used * unit->value;
         else
-            to_.push_back(error_at("unsettled-measure", whole.where, fmt::format("whose {} is meant is not said", grammar::short_name(*whole.in))));
+            to_.push_back(error_at(
+                "unsettled-measure", whole.where,
+                fmt::format("whose {} is meant is not said", grammar::short_name(*whole.in))));
     }
 
     void expect_enough(const component& c, const spread& wanted) {
         if (!c.ready) return;
         if (wanted.used <= c.ready->used * (1 + yield_tolerance)) return;
         const bool may_be_enough = wanted.used <= c.ready->high * (1 + yield_tolerance);
-        const auto whole = c.made.pieces && c.made.each
-                               ? fmt::format("{} {} of {} need {}", measures::in_decimals(c.made.pieces->used, 1), ingredients::plural(c.made.piece), grams(c.made.each->used), grams(wanted.used))
-                               : fmt::format("{} is to be made", grams(wanted.used));
-        grammar::diagnostic message{"mix-too-small", may_be_enough ? severity::warning : severity::error, c.makes_where,
-                                    fmt::format("{}, and the mix gives {}", whole, grams(c.ready->used)), {}, {}};
-        message.notes.push_back({fmt::format("the ingredients weigh {}{}", grams(c.mix->used), said_losses(c)), {}});
+        const auto whole =
+            c.made.pieces && c.made.each
+                ? fmt::format("{} {} of {} need {}", measures::in_decimals(c.made.pieces->used, 1),
+                              ingredients::plural(c.made.piece), grams(c.made.each->used),
+                              grams(wanted.used))
+                : fmt::format("{} is to be made", grams(wanted.used));
+        grammar::diagnostic message{
+            "mix-too-small",
+            may_be_enough ? severity::warning : severity::error,
+            c.makes_where,
+            fmt::format("{}, and the mix gives {}", whole, grams(c.ready->used)),
+            {},
+            {}};
+        message.notes.push_back(
+            {fmt::format("the ingredients weigh {}{}", grams(c.mix->used), said_losses(c)), {}});
         if (may_be_enough)
-            message.notes.push_back({fmt::format("it may be enough: as the measures are filled, the mix gives {} to {}", grams(c.ready->low), grams(c.ready->high)), {}});
+            message.notes.push_back(
+                {fmt::format("it may be enough: as the measures are filled, the mix gives {} to {}",
+                             grams(c.ready->low), grams(c.ready->high)),
+                 {}});
         if (c.made.pieces && c.made.each)
-            message.notes.push_back({fmt::format("{} make {} {} of {}, or {} of {}", grams(c.ready->used), measures::in_decimals(measures::whole_part(c.ready->used / c.made.each->used), 0),
-                                                 ingredients::plural(c.made.piece), grams(c.made.each->used), measures::in_decimals(c.made.pieces->used, 1),
-                                                 grams(measures::whole_part(c.ready->used / c.made.pieces->used))), {}});
+            message.notes.push_back(
+                {fmt::format("{} make {} {} of {}, or {} of {}", grams(c.ready->used),
+                             measures::in_decimals(
+                                 measures::whole_part(c.ready->used / c.made.each->used), 0),
+                             ingredients::plural(c.made.piece), grams(c.made.each->used),
+                             measures::in_decimals(c.made.pieces->used, 1),
+                             grams(measures::whole_part(c.ready->used / c.made.pieces->used))),
+                 {}});
         to_.push_back(std::move(message));
     }
 
@@ -185,7 +225,10 @@ class yield_worker {
         std::string result;
         for (const auto& loss : c.losses)
             if (!is_after_portioning(loss))
-                result += fmt::format(", less {} % {}", measures::in_decimals((loss.low_percent + loss.high_percent) / 2, 1), loss.place.text);
+                result += fmt::format(
+                    ", less {} % {}",
+                    measures::in_decimals((loss.low_percent + loss.high_percent) / 2, 1),
+                    loss.place.text);
         return result;
     }
 };

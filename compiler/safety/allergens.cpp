@@ -31,21 +31,28 @@ std::string said_of_other(const recipe::line& l, const ingredients::entry& other
     for (std::size_t i = 1; i < l.written->names.size(); ++i) {
         const auto& said = l.written->names[i].text;
         for (const auto& name : known)
-            if ((" " + ingredients::compared_name(said)).ends_with(" " + ingredients::compared_name(name))) return said;
+            if ((" " + ingredients::compared_name(said))
+                    .ends_with(" " + ingredients::compared_name(name)))
+                return said;
     }
     return other.name;
 }
 
 gathered of_line(const recipe::line& l, const std::vector<gathered>& components) {
     gathered result;
-    if (l.component) result.add(components[*l.component]);
-    else if (l.what) result.add(*l.what, l.written->names.front().text);
-    else result.check_packet.insert(l.name);
+    if (l.component)
+        result.add(components[*l.component]);
+    else if (l.what)
+        result.add(*l.what, l.written->names.front().text);
+    else
+        result.check_packet.insert(l.name);
     for (const auto* other : l.others) result.add(*other, said_of_other(l, *other));
     return result;
 }
 
-std::vector<std::string> listed(const std::set<std::string>& names) { return {names.begin(), names.end()}; }
+std::vector<std::string> listed(const std::set<std::string>& names) {
+    return {names.begin(), names.end()};
+}
 
 } // namespace
 

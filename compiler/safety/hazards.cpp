@@ -22,7 +22,8 @@ std::set<raw> raw_in(const ingredients::entry& e) {
 }
 
 bool has_cooking_word(const recipe::step& s) {
-    constexpr std::string_view words[] = {"boil", "simmer", "bake", "roast", "fry", "poach", "steam", "stew", "scald", "cook"};
+    constexpr std::string_view words[] = {"boil",  "simmer", "bake", "roast", "fry",
+                                          "poach", "steam",  "stew", "scald", "cook"};
     for (const auto& part : s.parts)
         if (const auto* text = std::get_if<std::string>(&part))
             for (const auto& word : ingredients::compared_words(*text))
@@ -38,8 +39,10 @@ bool cooks(const recipe::step& s) {
     for (const auto& part : s.parts) {
         const auto* u = std::get_if<recipe::use>(&part);
         if (!u) continue;
-        if (const auto* t = std::get_if<recipe::time_use>(u)) timed = timed || t->time.high_minutes > 0;
-        if (const auto* h = std::get_if<recipe::heat_use>(u)) hot = hot || measures::exactly(h->high, h->scale).value >= 70;
+        if (const auto* t = std::get_if<recipe::time_use>(u))
+            timed = timed || t->time.high_minutes > 0;
+        if (const auto* h = std::get_if<recipe::heat_use>(u))
+            hot = hot || measures::exactly(h->high, h->scale).value >= 70;
     }
     return timed && (hot || has_cooking_word(s));
 }
@@ -71,7 +74,8 @@ std::vector<std::vector<hazard>> hazards_of(const recipe::recipe& r) {
             if (l.what) in.merge(raw_in(*l.what));
             for (const auto* other : l.others) in.merge(raw_in(*other));
         }
-        for (const auto what : in) result[i].push_back({what, cooking[i], later[i], !used[i] && i + 1 < count});
+        for (const auto what : in)
+            result[i].push_back({what, cooking[i], later[i], !used[i] && i + 1 < count});
         if (!cooking[i]) leaves[i] = in;
     }
     return result;
@@ -83,11 +87,21 @@ namespace {
 /// risk; and common practice. Local rules come first.
 std::string never_cooked(raw what) {
     switch (what) {
-    case raw::flour: return "Raw flour, and no step cooks it. Flour is not a ready-to-eat food: use flour sold as heat-treated. Heating it yourself has not been shown to make it safe.";
-    case raw::egg: return "Raw egg, and no step cooks it: use pasteurised egg for the public and for anyone at risk (the very young, the old, the pregnant, the unwell). Keep at 5 °C or below.";
-    case raw::meat: return "Raw meat, and no step cooks it. Cook it through before anyone eats it, and keep it apart from ready-to-eat food.";
-    case raw::fish: return "Raw fish, and no step cooks it. Only fish supplied to be eaten raw may be.";
-    case raw::pulses: return "Dried pulses, and no step boils them: some are poisonous until they are boiled hard.";
+    case raw::flour:
+        return "Raw flour, and no step cooks it. Flour is not a ready-to-eat food: use flour sold "
+               "as heat-treated. Heating it yourself has not been shown to make it safe.";
+    case raw::egg:
+        return "Raw egg, and no step cooks it: use pasteurised egg for the public and for anyone "
+               "at risk (the very young, the old, the pregnant, the unwell). Keep at 5 °C or "
+               "below.";
+    case raw::meat:
+        return "Raw meat, and no step cooks it. Cook it through before anyone eats it, and keep it "
+               "apart from ready-to-eat food.";
+    case raw::fish:
+        return "Raw fish, and no step cooks it. Only fish supplied to be eaten raw may be.";
+    case raw::pulses:
+        return "Dried pulses, and no step boils them: some are poisonous until they are boiled "
+               "hard.";
     }
     return "";
 }
@@ -95,13 +109,15 @@ std::string never_cooked(raw what) {
 /// `Raw flour, egg and meat`
 std::string listed(const std::vector<std::string>& names) {
     std::string list = "Raw ";
-    for (std::size_t i = 0; i < names.size(); ++i) list += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+    for (std::size_t i = 0; i < names.size(); ++i)
+        list += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
     return list;
 }
 
 /// What a house file makes for other recipes: whether they cook it is not known here.
 std::string for_cooking_only(const std::string& list) {
-    return list + ", not cooked here: only for what is cooked later. Do not taste, wash hands and bench after.";
+    return list + ", not cooked here: only for what is cooked later. Do not taste, wash hands and "
+                  "bench after.";
 }
 
 std::string until_cooked(const std::string& list) {
@@ -110,11 +126,16 @@ std::string until_cooked(const std::string& list) {
 
 std::string name_of(raw what) {
     switch (what) {
-    case raw::flour: return "flour";
-    case raw::egg: return "egg";
-    case raw::meat: return "meat";
-    case raw::fish: return "fish";
-    case raw::pulses: return "pulses";
+    case raw::flour:
+        return "flour";
+    case raw::egg:
+        return "egg";
+    case raw::meat:
+        return "meat";
+    case raw::fish:
+        return "fish";
+    case raw::pulses:
+        return "pulses";
     }
     return "";
 }
@@ -125,9 +146,12 @@ std::vector<std::string> cautions_for(const std::vector<hazard>& hazards) {
     std::vector<std::string> result;
     std::vector<std::string> raw_for_now, raw_for_others;
     for (const auto& h : hazards) {
-        if (h.cooked_here || h.cooked_later) raw_for_now.push_back(name_of(h.what));
-        else if (h.for_others) raw_for_others.push_back(name_of(h.what));
-        else result.push_back(never_cooked(h.what));
+        if (h.cooked_here || h.cooked_later)
+            raw_for_now.push_back(name_of(h.what));
+        else if (h.for_others)
+            raw_for_others.push_back(name_of(h.what));
+        else
+            result.push_back(never_cooked(h.what));
     }
     if (!raw_for_others.empty()) result.push_back(for_cooking_only(listed(raw_for_others)));
     if (!raw_for_now.empty()) result.push_back(until_cooked(listed(raw_for_now)));

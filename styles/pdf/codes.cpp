@@ -65,9 +65,13 @@ bool register_encoder(HPDF_Doc document, const character_codes& codes, const cha
 
 HPDF_FontDef font_definition(HPDF_Doc document, std::string_view program, const char* tag) {
     const auto size = static_cast<HPDF_UINT>(program.size());
-    auto* stream = HPDF_MemStream_New(document->mmgr, size); // one block: it is read in leaps
+    // One block: it is read in leaps. The library looks at the outline even of a blank, and of a
+    // blank that is the font's last character that is behind the end: so there is a little more.
+    constexpr HPDF_BYTE behind[16] = {};
+    auto* stream = HPDF_MemStream_New(document->mmgr, size + sizeof behind);
     if (!stream) return nullptr;
     HPDF_Stream_Write(stream, reinterpret_cast<const HPDF_BYTE*>(program.data()), size);
+    HPDF_Stream_Write(stream, behind, sizeof behind);
     auto* definition = HPDF_TTFontDef_Load(document->mmgr, stream, HPDF_TRUE); // owns the stream
     if (!definition) return nullptr;
     std::string writable(tag);

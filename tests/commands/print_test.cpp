@@ -39,7 +39,7 @@ TEST_CASE("a PDF is the same bytes to a file and to standard output, and each ti
 // The PDF library looks for the outline of a blank behind the end of a font where the blank is the
 // font's last character: to be mended in styles/pdf/codes.cpp. Then this goes red: take the tag
 // off.
-TEST_CASE("a recipe of three lines has a card", "[commands][!shouldfail]") {
+TEST_CASE("a recipe of three lines has a card", "[commands]") {
     for (const std::string recipe :
          {"recipe: X\n200 g plain flour\n", "recipe: Xy\n200 g plain flour\n- Mix [flour].\n"}) {
         const auto r = run({"print", "-", "-o", "-"}, {.input = recipe});

@@ -22,13 +22,16 @@ class card_text {
         add("station", c.station);
         add("batch", c.batch);
         add("yield", c.yield);
-        add("headings", c.imperial_heading + " | " + c.spoons_heading + (c.percent_heading.empty() ? "" : " | " + c.percent_heading));
+        add("headings", c.imperial_heading + " | " + c.spoons_heading +
+                            (c.percent_heading.empty() ? "" : " | " + c.percent_heading));
         for (const auto& row : c.weigh_out) add_row(row);
-        for (const auto& t : c.totals) text_ += "  = " + t.amount + " " + t.unit + " | " + t.text + "\n";
+        for (const auto& t : c.totals)
+            text_ += "  = " + t.amount + " " + t.unit + " | " + t.text + "\n";
         int number = 0;
         for (const auto& p : c.method) text_ += std::to_string(++number) + ". " + shown(p) + "\n";
         for (const auto& o : c.oven)
-            text_ += "oven: " + o.celsius + " | " + o.fan + " | " + o.fahrenheit + " | " + o.gas + " | " + o.time + "\n";
+            text_ += "oven: " + o.celsius + " | " + o.fan + " | " + o.fahrenheit + " | " + o.gas +
+                     " | " + o.time + "\n";
         add("allergens", shown(c.allergens));
         for (const auto& p : c.cautions) add("caution", shown(p));
         for (const auto& p : c.notes) add("note", shown(p));
@@ -49,7 +52,8 @@ class card_text {
     }
 
     void add_row(const styles::weigh_row& r) {
-        text_ += "  " + r.amount + " " + r.unit + " | " + r.name + " | " + r.preparation + " | " + r.imperial + " | " + r.spoons;
+        text_ += "  " + r.amount + " " + r.unit + " | " + r.name + " | " + r.preparation + " | " +
+                 r.imperial + " | " + r.spoons;
         text_ += (r.percent.empty() ? "" : " | " + r.percent) + "\n";
     }
 };
@@ -57,7 +61,8 @@ class card_text {
 std::string cards_as_text(const std::string& example) {
     const auto c = compiled_example(example);
     std::string result;
-    for (const auto& card : cards::deal(ordered(*c, ""))) result += (result.empty() ? "" : "\n") + card_text().of(card);
+    for (const auto& card : cards::deal(ordered(*c, "")))
+        result += (result.empty() ? "" : "\n") + card_text().of(card);
     return result;
 }
 

@@ -52,7 +52,9 @@ std::vector<std::string> all_examples() {
     std::vector<std::string> names;
     for (const auto& file : std::filesystem::recursive_directory_iterator(examples_folder))
         if (file.path().extension() == ".recipe")
-            names.push_back(std::filesystem::relative(file.path(), examples_folder).replace_extension().string());
+            names.push_back(std::filesystem::relative(file.path(), examples_folder)
+                                .replace_extension()
+                                .string());
     std::sort(names.begin(), names.end());
     return names;
 }
@@ -62,7 +64,8 @@ std::unique_ptr<commands::compiled> compiled_example(const std::string& name) {
     auto text = read_example(path);
     INFO(path << ": " << text.failure);
     REQUIRE(text.is_read);
-    return commands::compile_text(path, std::move(text.text), measures::system::unstated, read_example);
+    return commands::compile_text(path, std::move(text.text), measures::system::unstated,
+                                  read_example);
 }
 
 std::string messages_of(const commands::compiled& c) {

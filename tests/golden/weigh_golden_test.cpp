@@ -12,7 +12,7 @@ namespace benchcard::golden {
 namespace {
 
 struct golden_order {
-    std::string file;  ///< of this folder
+    std::string file; ///< of this folder
     std::string example;
     std::string order; ///< as on the command line; empty for the written batch
 };
@@ -26,10 +26,12 @@ std::string file_name(const std::string& example, const std::string& more) {
 
 std::vector<golden_order> all_orders() {
     std::vector<golden_order> result;
-    for (const auto& example : all_examples()) result.push_back({file_name(example, ""), example, ""});
+    for (const auto& example : all_examples())
+        result.push_back({file_name(example, ""), example, ""});
     for (const auto* example : {"pear-and-almond-tart", "currant-buns"})
         result.push_back({file_name(example, ".half"), example, "1/2"});
-    result.push_back({file_name("pear-and-almond-tart", ".5-tarts"), "pear-and-almond-tart", "5 tarts"});
+    result.push_back(
+        {file_name("pear-and-almond-tart", ".5-tarts"), "pear-and-almond-tart", "5 tarts"});
     result.push_back({file_name("currant-buns", ".36-buns"), "currant-buns", "36 buns"});
     return result;
 }
@@ -54,9 +56,12 @@ std::vector<explained> explained_lines(const std::string& golden) {
     std::vector<explained> result;
     std::string comment;
     for (const auto& line : lines_of(golden)) {
-        if (is_comment(line)) comment += line + "\n";
-        else if (goes_on(line) && !result.empty()) result.back().line += "\n" + line;
-        else result.push_back({line, std::exchange(comment, {})});
+        if (is_comment(line))
+            comment += line + "\n";
+        else if (goes_on(line) && !result.empty())
+            result.back().line += "\n" + line;
+        else
+            result.push_back({line, std::exchange(comment, {})});
     }
     return result;
 }
@@ -79,8 +84,9 @@ std::string with_comments_of(const std::string& table, const std::string& golden
 
 /// The figures in a text: `1041`, `5¼`, `600–800`, `53.6`.
 std::set<std::string> figures_in(const std::string& text) {
-    static const std::vector<std::string> signs = {"0", "1", "2", "3", "4", "5", "6", "7", "8", "9", ".", "–",
-                                                   "½", "⅓", "⅔", "¼", "¾", "⅛", "⅜", "⅝", "⅞"};
+    static const std::vector<std::string> signs = {"0", "1", "2", "3", "4", "5", "6",
+                                                   "7", "8", "9", ".", "–", "½", "⅓",
+                                                   "⅔", "¼", "¾", "⅛", "⅜", "⅝", "⅞"};
     std::set<std::string> result;
     std::string figure;
     const auto end_figure = [&] {
@@ -92,8 +98,10 @@ std::set<std::string> figures_in(const std::string& text) {
         std::size_t length = 0;
         for (const auto& sign : signs)
             if (text.compare(i, sign.size(), sign) == 0) length = sign.size();
-        if (length > 0) figure += text.substr(i, length);
-        else end_figure();
+        if (length > 0)
+            figure += text.substr(i, length);
+        else
+            end_figure();
         i += std::max<std::size_t>(length, 1);
     }
     end_figure();
@@ -115,11 +123,13 @@ TEST_CASE("weigh-outs stand as they were reckoned by hand", "[golden]") {
     for (const auto& o : all_orders()) {
         const auto golden = read_golden(o.file);
         const auto table = table_of(o);
-        compare_with_golden(o.file, without_comments(golden), table, with_comments_of(table, golden));
+        compare_with_golden(o.file, without_comments(golden), table,
+                            with_comments_of(table, golden));
     }
 }
 
-TEST_CASE("every line of a golden weigh-out has its reckoning above it, with each of its figures", "[golden]") {
+TEST_CASE("every line of a golden weigh-out has its reckoning above it, with each of its figures",
+          "[golden]") {
     for (const auto& o : all_orders()) {
         const auto golden = explained_lines(read_golden(o.file));
         REQUIRE(golden.size() > 5);

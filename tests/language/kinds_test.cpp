@@ -45,6 +45,20 @@ void collect(std::set<std::string>& to, const outcome& o) {
     for (const auto& m : o.messages) to.insert(std::string(m.kind));
 }
 
+/// A source's text on one line, with nothing between an opening bracket and what follows it: how
+/// its lines are broken is no matter.
+std::string on_one_line(const std::string& text) {
+    std::string result;
+    for (const char c : text) {
+        const bool is_gap = c == ' ' || c == '\n' || c == '\t';
+        const bool may_follow = !result.empty() && result.back() != ' ' && result.back() != '(' &&
+                                result.back() != '{';
+        if (!is_gap) result += c;
+        else if (may_follow) result += ' ';
+    }
+    return result;
+}
+
 /// Words in quotes that stand where a source names a kind.
 std::set<std::string> kinds_in_sources() {
     std::set<std::string> result;
@@ -57,7 +71,7 @@ std::set<std::string> kinds_in_sources() {
                  std::string(BENCHCARD_SOURCE_DIR) + "/" + room)) {
             const auto extension = entry.path().extension();
             if (extension != ".cpp" && extension != ".hpp") continue;
-            const auto text = text_of(entry.path());
+            const auto text = on_one_line(text_of(entry.path()));
             for (const std::string opening :
                  {"error_at(\"", "error(\"", "say(\"", "kind == \"", "{\""})
                 for (auto i = text.find(opening); i != text.npos; i = text.find(opening, i + 1)) {

@@ -8,14 +8,16 @@ namespace benchcard::testing {
 
 namespace {
 
-styles::weigh_row row_of(const std::string& line, const std::string& head = "", const exact& factor = 1) {
+styles::weigh_row row_of(const std::string& line, const std::string& head = "",
+                         const exact& factor = 1) {
     const auto c = compiled(with_lines(line, head));
     INFO(line);
     REQUIRE_FALSE(grammar::has_errors(c->messages));
     return cards::deal(batch::scale(c->meaning, factor)).back().weigh_out.back();
 }
 
-std::string amount_of(const std::string& line, const std::string& head = "", const exact& factor = 1) {
+std::string amount_of(const std::string& line, const std::string& head = "",
+                      const exact& factor = 1) {
     const auto row = row_of(line, head, factor);
     return row.amount + (row.unit.empty() ? "" : " " + row.unit);
 }
@@ -68,9 +70,12 @@ TEST_CASE("cups and ounces of a range are those of its middle, and say so") {
 
 TEST_CASE("pieces weigh as they come to the bench") {
     const auto text = [](const std::string& loss) {
-        return "recipe: Buns\nmakes: 10 buns\ncomponent: Shells\nmakes: 10 shells of 40 g\n" + loss + "400 g butter\nassembly: Buns\nper: 1 bun\n1 shell Shells\n";
+        return "recipe: Buns\nmakes: 10 buns\ncomponent: Shells\nmakes: 10 shells of 40 g\n" +
+               loss + "400 g butter\nassembly: Buns\nper: 1 bun\n1 shell Shells\n";
     };
-    const auto row = [&](const std::string& loss) { return cards::deal(batch::scale(compiled(text(loss))->meaning, 1)).back().weigh_out.front(); };
+    const auto row = [&](const std::string& loss) {
+        return cards::deal(batch::scale(compiled(text(loss))->meaning, 1)).back().weigh_out.front();
+    };
     CHECK(row("").preparation == "(40 g each)");
     CHECK(row("loss: 35% in the oven\n").preparation == "(26 g each, baked)");
     CHECK(row("").unit == "shells");
@@ -78,13 +83,18 @@ TEST_CASE("pieces weigh as they come to the bench") {
 
 TEST_CASE("what is over is shown in the measure it is made in") {
     const auto totals = [](const std::string& makes, const std::string& use) {
-        const auto c = compiled("recipe: Soup\ncomponent: Stock\nmakes: " + makes + "\nkeeps: 3 days chilled\n2 kg water\nassembly: Soup\n" + use + " Stock\n");
+        const auto c =
+            compiled("recipe: Soup\ncomponent: Stock\nmakes: " + makes +
+                     "\nkeeps: 3 days chilled\n2 kg water\nassembly: Soup\n" + use + " Stock\n");
         return cards::deal(batch::scale(c->meaning, 1)).front().totals;
     };
     REQUIRE(totals("2 l", "1.5 l").size() == 1);
-    CHECK(totals("2 l", "1.5 l").front() == styles::total_row{"500", "ml", "over after this order, keeps 3 days chilled"});
-    CHECK(totals("2 kg", "1500 g").front() == styles::total_row{"500", "g", "over after this order, keeps 3 days chilled"});
-    CHECK(totals("20 tubs of 100 g", "15 tubs").front() == styles::total_row{"5", "", "tubs over after this order, keeps 3 days chilled"});
+    CHECK(totals("2 l", "1.5 l").front() ==
+          styles::total_row{"500", "ml", "over after this order, keeps 3 days chilled"});
+    CHECK(totals("2 kg", "1500 g").front() ==
+          styles::total_row{"500", "g", "over after this order, keeps 3 days chilled"});
+    CHECK(totals("20 tubs of 100 g", "15 tubs").front() ==
+          styles::total_row{"5", "", "tubs over after this order, keeps 3 days chilled"});
     CHECK(totals("2 kg", "1990 g").empty());
 }
 

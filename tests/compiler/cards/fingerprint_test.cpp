@@ -14,9 +14,11 @@ using styles::card;
 
 card sample() {
     card c;
-    c.title = "Sweet pastry", c.recipe = "Tart", c.station = "bench", c.batch = "× 2", c.yield = "2 cases";
+    c.title = "Sweet pastry", c.recipe = "Tart", c.station = "bench", c.batch = "× 2",
+    c.yield = "2 cases";
     c.imperial_heading = "oz", c.spoons_heading = "US cups", c.percent_heading = "% of flour";
-    c.weigh_out = {{"250", "g", "flour", "sifted", "9 oz", "2 cups", "100 %"}, {"1", "", "egg", "", "", "", ""}};
+    c.weigh_out = {{"250", "g", "flour", "sifted", "9 oz", "2 cups", "100 %"},
+                   {"1", "", "egg", "", "", "", ""}};
     c.totals = {{"300", "g", "mix"}, {"20", "g", "over"}};
     c.method = {{{"Rub ", false}, {"butter", true}}, {{"Chill", false}}};
     c.oven = {{"180 °C", "160 °C", "350 °F", "4", "20 min"}};
@@ -24,11 +26,13 @@ card sample() {
     c.cautions = {{{"Raw flour", false}}};
     c.notes = {{{"Best fresh", false}}};
     c.keeping = {{"Keeps ", false}, {"3 days", true}};
-    c.made_label = "made", c.revision = "rev 3", c.footnote = "check", c.number = "card 1 of 3", c.language = "en";
+    c.made_label = "made", c.revision = "rev 3", c.footnote = "check", c.number = "card 1 of 3",
+    c.language = "en";
     return c;
 }
 
-void add_runs(std::vector<std::function<void(card&)>>& all, const std::function<styles::paragraph&(card&)>& of, std::size_t count) {
+void add_runs(std::vector<std::function<void(card&)>>& all,
+              const std::function<styles::paragraph&(card&)>& of, std::size_t count) {
     for (std::size_t i = 0; i < count; ++i) {
         all.push_back([=](card& c) { of(c)[i].text += "x"; });
         all.push_back([=](card& c) { of(c)[i].strong = !of(c)[i].strong; });
@@ -40,25 +44,36 @@ void add_runs(std::vector<std::function<void(card&)>>& all, const std::function<
 /// Every change of one thing that a card says.
 std::vector<std::function<void(card&)>> all_changes() {
     std::vector<std::function<void(card&)>> all;
-    for (auto field : {&card::title, &card::recipe, &card::station, &card::batch, &card::yield, &card::imperial_heading, &card::spoons_heading,
-                       &card::percent_heading, &card::made_label, &card::revision, &card::footnote, &card::language}) {
+    for (auto field : {&card::title, &card::recipe, &card::station, &card::batch, &card::yield,
+                       &card::imperial_heading, &card::spoons_heading, &card::percent_heading,
+                       &card::made_label, &card::revision, &card::footnote, &card::language}) {
         all.push_back([=](card& c) { c.*field += "x"; });
         all.push_back([=](card& c) { (c.*field).clear(); });
     }
     using styles::weigh_row;
-    for (auto field : {&weigh_row::amount, &weigh_row::unit, &weigh_row::name, &weigh_row::preparation, &weigh_row::imperial, &weigh_row::spoons, &weigh_row::percent})
-        for (std::size_t row : {0u, 1u}) all.push_back([=](card& c) { c.weigh_out[row].*field += "x"; });
+    for (auto field :
+         {&weigh_row::amount, &weigh_row::unit, &weigh_row::name, &weigh_row::preparation,
+          &weigh_row::imperial, &weigh_row::spoons, &weigh_row::percent})
+        for (std::size_t row : {0u, 1u})
+            all.push_back([=](card& c) { c.weigh_out[row].*field += "x"; });
     using styles::total_row;
     for (auto field : {&total_row::amount, &total_row::unit, &total_row::text})
-        for (std::size_t row : {0u, 1u}) all.push_back([=](card& c) { c.totals[row].*field += "x"; });
+        for (std::size_t row : {0u, 1u})
+            all.push_back([=](card& c) { c.totals[row].*field += "x"; });
     using styles::oven_row;
-    for (auto field : {&oven_row::celsius, &oven_row::fan, &oven_row::fahrenheit, &oven_row::gas, &oven_row::time})
+    for (auto field : {&oven_row::celsius, &oven_row::fan, &oven_row::fahrenheit, &oven_row::gas,
+                       &oven_row::time})
         all.push_back([=](card& c) { c.oven[0].*field += "x"; });
-    add_runs(all, [](card& c) -> styles::paragraph& { return c.allergens; }, 2);
-    add_runs(all, [](card& c) -> styles::paragraph& { return c.keeping; }, 2);
-    add_runs(all, [](card& c) -> styles::paragraph& { return c.method[0]; }, 2);
-    add_runs(all, [](card& c) -> styles::paragraph& { return c.cautions[0]; }, 1);
-    add_runs(all, [](card& c) -> styles::paragraph& { return c.notes[0]; }, 1);
+    add_runs(
+        all, [](card& c) -> styles::paragraph& { return c.allergens; }, 2);
+    add_runs(
+        all, [](card& c) -> styles::paragraph& { return c.keeping; }, 2);
+    add_runs(
+        all, [](card& c) -> styles::paragraph& { return c.method[0]; }, 2);
+    add_runs(
+        all, [](card& c) -> styles::paragraph& { return c.cautions[0]; }, 1);
+    add_runs(
+        all, [](card& c) -> styles::paragraph& { return c.notes[0]; }, 1);
     // Lines moved, left out, split, and words that move from one place to the next.
     all.push_back([](card& c) { std::swap(c.weigh_out[0], c.weigh_out[1]); });
     all.push_back([](card& c) { c.weigh_out.pop_back(); });
@@ -76,7 +91,9 @@ std::vector<std::function<void(card&)>> all_changes() {
     all.push_back([](card& c) { std::swap(c.weigh_out[0].amount, c.weigh_out[0].unit); });
     all.push_back([](card& c) { c.weigh_out[1].preparation = "egg", c.weigh_out[1].name.clear(); });
     // The last line of one table read as the first of the next.
-    all.push_back([](card& c) { c.weigh_out.pop_back(), c.totals.insert(c.totals.begin(), {"1", "", "egg"}); });
+    all.push_back([](card& c) {
+        c.weigh_out.pop_back(), c.totals.insert(c.totals.begin(), {"1", "", "egg"});
+    });
     return all;
 }
 
@@ -111,7 +128,9 @@ TEST_CASE("a sign can be read across a kitchen") {
 
 TEST_CASE("another batch of a recipe has another sign, the same batch the same") {
     const auto c = compiled("recipe: Dough\n1 kg plain flour\n600 g water\n");
-    const auto sign = [&](const exact& factor) { return cards::deal(batch::scale(c->meaning, factor)).front().fingerprint; };
+    const auto sign = [&](const exact& factor) {
+        return cards::deal(batch::scale(c->meaning, factor)).front().fingerprint;
+    };
     CHECK(sign(1) == sign(1));
     CHECK(sign(1) != sign(2));
 }

@@ -36,7 +36,9 @@ exact grams_in(const std::string& text) {
     exact sum = 0;
     for (auto g = text.find(" g"); g != std::string::npos; g = text.find(" g", g + 1)) {
         auto begin = g;
-        while (begin > 0 && (std::isdigit(static_cast<unsigned char>(text[begin - 1])) || text[begin - 1] == '.')) --begin;
+        while (begin > 0 && (std::isdigit(static_cast<unsigned char>(text[begin - 1])) ||
+                             text[begin - 1] == '.'))
+            --begin;
         if (begin < g) sum += *grammar::parse_number(text.substr(begin, g - begin));
     }
     return sum;
@@ -45,11 +47,14 @@ exact grams_in(const std::string& text) {
 } // namespace
 
 TEST_CASE("a weight stands behind its name and a number before") {
-    CHECK(step_of("180 g butter\n4 large eggs", "Beat [butter] with [eggs].") == "Beat butter 180 g with 4 eggs.\n");
+    CHECK(step_of("180 g butter\n4 large eggs", "Beat [butter] with [eggs].") ==
+          "Beat butter 180 g with 4 eggs.\n");
     CHECK(step_of("200 ml whole milk", "Heat [milk].") == "Heat milk 200 ml.\n");
     CHECK(step_of("some plain flour", "Dust with [flour].") == "Dust with flour.\n");
-    CHECK(step_of("15-20 g natural yogurt", "Finish with [yogurt].") == "Finish with yogurt 15–20 g.\n");
-    CHECK(step_of("180 g butter", "Melt [butter], cool the [butter].") == "Melt butter 180 g, cool the butter.\n");
+    CHECK(step_of("15-20 g natural yogurt", "Finish with [yogurt].") ==
+          "Finish with yogurt 15–20 g.\n");
+    CHECK(step_of("180 g butter", "Melt [butter], cool the [butter].") ==
+          "Melt butter 180 g, cool the butter.\n");
 }
 
 TEST_CASE("what is counted is named in its number") {
@@ -57,49 +62,64 @@ TEST_CASE("what is counted is named in its number") {
     CHECK(step_of(eggs, "Beat [egg].") == "Beat 1 egg.\n");
     CHECK(step_of(eggs, "Beat [egg].", 3) == "Beat 3 eggs.\n");
     CHECK(step_of("2 medium eggs", "Beat [eggs].", exact(1, 2)) == "Beat 1 egg.\n");
-    CHECK(step_of("2 medium eggs", "Beat [eggs: half]; add [eggs: rest].") == "Beat 1 egg; add the rest of the eggs, 1.\n");
+    CHECK(step_of("2 medium eggs", "Beat [eggs: half]; add [eggs: rest].") ==
+          "Beat 1 egg; add the rest of the eggs, 1.\n");
     CHECK(step_of("20 cloves garlic", "Fry [garlic].") == "Fry 20 cloves garlic.\n");
     CHECK(step_of("20 cloves garlic", "Fry [garlic].", exact(1, 20)) == "Fry 1 clove garlic.\n");
     CHECK(step_of("1 small pear", "Peel [pear].", 8) == "Peel 8 pears.\n");
     // Half an egg is weighed.
-    CHECK(step_of(eggs, "Beat [egg].", exact(1, 2)) == "Beat egg 30 g.\n"); // 59.84 g without shell, EC 589/2008
+    CHECK(step_of(eggs, "Beat [egg].", exact(1, 2)) ==
+          "Beat egg 30 g.\n"); // 59.84 g without shell, EC 589/2008
 }
 
 TEST_CASE("amounts per piece are those of one piece, whatever the batch") {
-    const std::string buns = "recipe: Buns\nmakes: 24 buns\nassembly: Buns\nper: 1 bun\n5 g butter\n- Brush with [butter].\n";
+    const std::string buns = "recipe: Buns\nmakes: 24 buns\nassembly: Buns\nper: 1 bun\n5 g "
+                             "butter\n- Brush with [butter].\n";
     CHECK(method_of(buns) == "For each bun: Brush with butter 5 g.\n");
     CHECK(method_of(buns, 7) == "For each bun: Brush with butter 5 g.\n");
 }
 
 TEST_CASE("pieces keep their weight, totals scale") {
-    CHECK(step_of("1 kg water", "Take [water]; scale at [22 g]; keep [480 g total] back for [20 min].", 2) ==
-          "Take water 2000 g; scale at 22 g; keep 960 g back for 20 min.\n");
+    CHECK(step_of("1 kg water",
+                  "Take [water]; scale at [22 g]; keep [480 g total] back for [20 min].",
+                  2) == "Take water 2000 g; scale at 22 g; keep 960 g back for 20 min.\n");
 }
 
 TEST_CASE("a component named by its piece is counted by it") {
-    const std::string text = "recipe: Tarts\nmakes: 6 tarts\ncomponent: Tart cases\nmakes: 6 cases\n600 g butter\nassembly: Tarts\nper: 1 tart\n1 case Tart cases\n- Fill [Tart cases].\n";
+    const std::string text =
+        "recipe: Tarts\nmakes: 6 tarts\ncomponent: Tart cases\nmakes: 6 cases\n600 g "
+        "butter\nassembly: Tarts\nper: 1 tart\n1 case Tart cases\n- Fill [Tart cases].\n";
     CHECK(method_of(text) == "For each tart: Fill 1 Tart case.\n");
 }
 
 TEST_CASE("the parts of a line that the steps show add up to the weigh-out") {
     rc::prop("three parts in grams, the last the rest or as large as it", [] {
-        const int weight = *rc::gen::inRange(2, 3000), below = *rc::gen::inRange(3, 12), factor = *rc::gen::inRange(1, 30);
-        const auto share = [&](int above) { return std::to_string(above) + "/" + std::to_string(below); };
+        const int weight = *rc::gen::inRange(2, 3000), below = *rc::gen::inRange(3, 12),
+                  factor = *rc::gen::inRange(1, 30);
+        const auto share = [&](int above) {
+            return std::to_string(above) + "/" + std::to_string(below);
+        };
         const auto last = *rc::gen::element(std::string("rest"), share(below - 2));
-        const auto lines = std::to_string(weight) + " g butter\n- Melt [butter: " + share(1) + "], add [butter: " + share(1) + "], then [butter: " + last + "].";
+        const auto lines = std::to_string(weight) + " g butter\n- Melt [butter: " + share(1) +
+                           "], add [butter: " + share(1) + "], then [butter: " + last + "].";
         const auto c = compiled(with_lines(lines));
         const auto b = batch::scale(c->meaning, exact(factor, 7));
         const auto shown = cards::deal(b).front().weigh_out.front();
         RC_PRE(shown.unit == "g");
-        RC_ASSERT(grams_in(text_of(cards::method_of(b.components.front(), b).front())) == *grammar::parse_number(shown.amount));
+        RC_ASSERT(grams_in(text_of(cards::method_of(b.components.front(), b).front())) ==
+                  *grammar::parse_number(shown.amount));
     });
 }
 
 TEST_CASE("two halves of an odd weight are the weight, and no part is nothing") {
-    CHECK(step_of("25 g butter", "Melt [butter: half], add [butter: half].") == "Melt butter 13 g, add butter 12 g.\n");
-    CHECK(step_of("19.7 g butter", "Melt [butter: 1/4], add [butter: rest].") == "Melt butter 4.9 g, add the rest of the butter, 15.1 g.\n");
-    CHECK(step_of("0.3 g fine salt", "Add [salt: 1/8], then [salt: rest].") == "Add salt 0.04 g, then the rest of the salt, 0.3 g.\n");
-    CHECK(step_of("1 kg butter", "Melt [butter: 1/3], add [butter: rest].", 20) == "Melt butter 6667 g, add the rest of the butter, 13.333 kg.\n");
+    CHECK(step_of("25 g butter", "Melt [butter: half], add [butter: half].") ==
+          "Melt butter 13 g, add butter 12 g.\n");
+    CHECK(step_of("19.7 g butter", "Melt [butter: 1/4], add [butter: rest].") ==
+          "Melt butter 4.9 g, add the rest of the butter, 15.1 g.\n");
+    CHECK(step_of("0.3 g fine salt", "Add [salt: 1/8], then [salt: rest].") ==
+          "Add salt 0.04 g, then the rest of the salt, 0.3 g.\n");
+    CHECK(step_of("1 kg butter", "Melt [butter: 1/3], add [butter: rest].", 20) ==
+          "Melt butter 6667 g, add the rest of the butter, 13.333 kg.\n");
 }
 
 TEST_CASE("each oven has the time that follows it") {

@@ -6,7 +6,8 @@ namespace benchcard::testing {
 namespace {
 
 std::string rounds(const std::string& makes, const std::string& use, int tarts) {
-    return "recipe: Tarts\nmakes: " + std::to_string(tarts) + " tarts\ncomponent: Pastry\nmakes: " + makes +
+    return "recipe: Tarts\nmakes: " + std::to_string(tarts) +
+           " tarts\ncomponent: Pastry\nmakes: " + makes +
            "\n1 kg plain flour\nassembly: Tarts\nper: 1 tart\n" + use + "\n";
 }
 
@@ -25,7 +26,8 @@ TEST_CASE("36 made and 40 wanted is an error that shows the arithmetic") {
 
 TEST_CASE("as many as are made may be used, and not one more") {
     CHECK(kinds_of(*compiled(rounds("40 rounds of 25 g", "2 rounds Pastry", 20))).empty());
-    CHECK(kinds_of(*compiled(rounds("39 rounds of 25 g", "2 rounds Pastry", 20))) == kinds{"demand-exceeds-yield"});
+    CHECK(kinds_of(*compiled(rounds("39 rounds of 25 g", "2 rounds Pastry", 20))) ==
+          kinds{"demand-exceeds-yield"});
 }
 
 TEST_CASE("by weight there is 1 % for rounding") {
@@ -33,7 +35,8 @@ TEST_CASE("by weight there is 1 % for rounding") {
     const auto c = compiled(rounds("1 kg", "102 g Pastry", 10));
     REQUIRE(kinds_of(*c) == kinds{"demand-exceeds-yield"});
     CHECK(c->messages.front().message == "1020 g of Pastry wanted, and 1000 g is made");
-    CHECK_THAT(remarks_of(c->messages.front()), Catch::Contains("Tarts uses 1020 g (10 times 102 g)"));
+    CHECK_THAT(remarks_of(c->messages.front()),
+               Catch::Contains("Tarts uses 1020 g (10 times 102 g)"));
 }
 
 TEST_CASE("more than all of it is an error, whatever the measure") {
@@ -44,7 +47,9 @@ TEST_CASE("more than all of it is an error, whatever the measure") {
 }
 
 TEST_CASE("two that use one component are added up, and both are shown") {
-    const auto c = compiled("recipe: Two\ncomponent: Base\nmakes: 1 kg\n1 kg water\ncomponent: One\n600 g Base\ncomponent: Other\n600 g Base\nassembly: End\nall One\nall Other\n");
+    const auto c =
+        compiled("recipe: Two\ncomponent: Base\nmakes: 1 kg\n1 kg water\ncomponent: One\n600 g "
+                 "Base\ncomponent: Other\n600 g Base\nassembly: End\nall One\nall Other\n");
     REQUIRE(kinds_of(*c) == kinds{"demand-exceeds-yield"});
     const auto remarks = remarks_of(c->messages.front());
     CHECK_THAT(remarks, Catch::Contains("One uses 600 g"));
@@ -52,7 +57,8 @@ TEST_CASE("two that use one component are added up, and both are shown") {
 }
 
 TEST_CASE("a component that nobody uses is shown, where there is an assembly") {
-    const std::string two = "recipe: Two\ncomponent: Base\n1 kg water\ncomponent: Spare\n1 kg water\n";
+    const std::string two =
+        "recipe: Two\ncomponent: Base\n1 kg water\ncomponent: Spare\n1 kg water\n";
     CHECK(kinds_of(*compiled(two)).empty());
     const auto c = compiled(two + "assembly: End\nall Base\n");
     REQUIRE(kinds_of(*c) == kinds{"unused-component"});

@@ -19,7 +19,9 @@ std::string found(const table& in, std::string_view name, country from = country
     return result.match ? result.match->name : "";
 }
 
-std::string built_in(std::string_view name, country from = country::any) { return found(built_in_table(), name, from); }
+std::string built_in(std::string_view name, country from = country::any) {
+    return found(built_in_table(), name, from);
+}
 
 } // namespace
 
@@ -107,7 +109,9 @@ TEST_CASE("every name of the table leads to its own entry, in its own country") 
         for (const auto& written : names) {
             const bool uk = written.ends_with(" (uk)"), us = written.ends_with(" (us)");
             const auto name = uk || us ? written.substr(0, written.size() - 5) : written;
-            const auto result = built_in_table().find(name, uk ? country::uk : us ? country::us : country::any);
+            const auto result = built_in_table().find(name, uk   ? country::uk
+                                                            : us ? country::us
+                                                                 : country::any);
             INFO(written);
             const bool ambiguous = !result.match && result.readings.size() > 1;
             CHECK((ambiguous || result.match == e));

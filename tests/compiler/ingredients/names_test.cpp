@@ -12,14 +12,19 @@ using pair_of_words = std::pair<std::string, std::string>;
 
 /// One of a thing and many of it, as kitchens write them.
 const std::vector<pair_of_words> numbers = {
-    {"case", "cases"},     {"loaf", "loaves"},       {"leaf", "leaves"},     {"half", "halves"},   {"glass", "glasses"},
-    {"dish", "dishes"},    {"peach", "peaches"},     {"radish", "radishes"}, {"box", "boxes"},     {"tomato", "tomatoes"},
-    {"potato", "potatoes"},{"berry", "berries"},     {"cherry", "cherries"}, {"olive", "olives"},  {"clove", "cloves"},
-    {"egg", "eggs"},       {"tray", "trays"},        {"round", "rounds"},    {"slice", "slices"},  {"tart", "tarts"},
-    {"square", "squares"}, {"avocado", "avocados"},  {"knife", "knives"},    {"shell", "shells"},  {"éclair", "éclairs"},
-    {"cake", "cakes"},     {"piece", "pieces"},      {"orange", "oranges"},  {"chive", "chives"},  {"cookie", "cookies"},
-    {"pie", "pies"},       {"bay", "bays"},          {"sandwich", "sandwiches"}, {"brioche", "brioches"},
-    {"quiche", "quiches"}, {"ganache", "ganaches"},  {"glaze", "glazes"},    {"gateau", "gateaux"},
+    {"case", "cases"},       {"loaf", "loaves"},     {"leaf", "leaves"},
+    {"half", "halves"},      {"glass", "glasses"},   {"dish", "dishes"},
+    {"peach", "peaches"},    {"radish", "radishes"}, {"box", "boxes"},
+    {"tomato", "tomatoes"},  {"potato", "potatoes"}, {"berry", "berries"},
+    {"cherry", "cherries"},  {"olive", "olives"},    {"clove", "cloves"},
+    {"egg", "eggs"},         {"tray", "trays"},      {"round", "rounds"},
+    {"slice", "slices"},     {"tart", "tarts"},      {"square", "squares"},
+    {"avocado", "avocados"}, {"knife", "knives"},    {"shell", "shells"},
+    {"éclair", "éclairs"},   {"cake", "cakes"},      {"piece", "pieces"},
+    {"orange", "oranges"},   {"chive", "chives"},    {"cookie", "cookies"},
+    {"pie", "pies"},         {"bay", "bays"},        {"sandwich", "sandwiches"},
+    {"brioche", "brioches"}, {"quiche", "quiches"},  {"ganache", "ganaches"},
+    {"glaze", "glazes"},     {"gateau", "gateaux"},
 };
 
 } // namespace
@@ -33,7 +38,8 @@ TEST_CASE("one and many of what kitchens count") {
 }
 
 TEST_CASE("words that only look like many") {
-    for (const auto* word : {"molasses", "asparagus", "couscous", "hummus", "citrus", "glass", "swiss", "watercress", "gas", "us"})
+    for (const auto* word : {"molasses", "asparagus", "couscous", "hummus", "citrus", "glass",
+                             "swiss", "watercress", "gas", "us"})
         CHECK(singular(word) == word);
 }
 

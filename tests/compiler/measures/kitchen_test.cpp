@@ -116,6 +116,9 @@ TEST_CASE("a jug shows millilitres, and litres from 10 l") {
     CHECK(in_a_jug({exact(2365882365, 10000000)}) == shown{"237", "ml"});
     CHECK(in_a_jug({exact(492892159375, 100000000000)}) == shown{"5", "ml"}); // a US teaspoon
     CHECK(in_a_jug({exact(739338239063, 100000000000)}) == shown{"7.4", "ml"});
+    CHECK(in_a_jug({999}) == shown{"999", "ml"});
+    CHECK(in_a_jug({1000}) == shown{"1", "l"});
+    CHECK(in_a_jug({1250}) == shown{"1.25", "l"});
     CHECK(in_a_jug({12340}) == shown{"12.34", "l"});
     CHECK(in_a_jug({exact(1, 20)}) == shown{"0.05", "ml"});
 }

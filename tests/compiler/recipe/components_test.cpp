@@ -10,7 +10,8 @@ namespace {
 
 /// A dough of 1000 g with some settings, and an assembly with these.
 std::string dough(const std::string& settings, const std::string& assembly = "") {
-    auto text = "recipe: Buns\ncomponent: Dough\n" + settings + "\n600 g plain flour\n400 g water\n";
+    auto text =
+        "recipe: Buns\ncomponent: Dough\n" + settings + "\n600 g plain flour\n400 g water\n";
     if (!assembly.empty()) text += "assembly: Buns\n" + assembly + "\n";
     return text;
 }
@@ -27,7 +28,8 @@ recipe::demand demand_of(const commands::compiled& c, const std::string& title) 
 } // namespace
 
 TEST_CASE("what goes in, less what is lost before portioning, is there to portion") {
-    const auto c = compiled(dough("loss: 2% in the bowl\nloss: 10% in the oven\nmakes: 19 rounds of 50 g"));
+    const auto c =
+        compiled(dough("loss: 2% in the bowl\nloss: 10% in the oven\nmakes: 19 rounds of 50 g"));
     CHECK(kinds_of(*c).empty());
     CHECK(made(*c).mix->used == 1000);
     CHECK(made(*c).ready->used == 980);
@@ -46,7 +48,8 @@ TEST_CASE("losses come one after the other") {
 
 TEST_CASE("losses of the oven, the fryer and on cooling come after portioning") {
     for (const auto* place : {"in the oven", "in the fryer", "on cooling", "in baking"}) {
-        const auto c = compiled(dough("loss: 10% " + std::string(place) + "\nmakes: 20 rounds of 50 g"));
+        const auto c =
+            compiled(dough("loss: 10% " + std::string(place) + "\nmakes: 20 rounds of 50 g"));
         INFO(place);
         CHECK(made(*c).ready->used == 1000);
         CHECK(made(*c).baked->used == 900);
@@ -108,21 +111,27 @@ TEST_CASE("a mix that is too small says so, by more than 1 %") {
 }
 
 TEST_CASE("one unknown weight, and no check runs on the sum") {
-    const auto c = compiled("recipe: Test\ncomponent: Dough\nmakes: 9 kg\n600 g plain flour\n6 leaf gelatine\n");
+    const auto c = compiled(
+        "recipe: Test\ncomponent: Dough\nmakes: 9 kg\n600 g plain flour\n6 leaf gelatine\n");
     CHECK(kinds_of(*c) == kinds{"no-piece-weight"});
     CHECK_FALSE(made(*c).mix);
 }
 
 TEST_CASE("amounts per piece are made so many times") {
-    const auto c = compiled("recipe: Buns\nmakes: 24 buns\nassembly: Buns\nper: 1 bun\n50 g plain flour\n30 g water\n");
+    const auto c = compiled(
+        "recipe: Buns\nmakes: 24 buns\nassembly: Buns\nper: 1 bun\n50 g plain flour\n30 g water\n");
     CHECK(kinds_of(*c).empty());
     CHECK(c->meaning.product().times == 24);
     CHECK(c->meaning.product().mix->used == 24 * 80);
     CHECK(c->meaning.product().made.each->used == 80);
-    const auto three = compiled("recipe: Buns\nmakes: 24 buns\nassembly: Buns\nper: 3 buns\n50 g plain flour\n");
+    const auto three =
+        compiled("recipe: Buns\nmakes: 24 buns\nassembly: Buns\nper: 3 buns\n50 g plain flour\n");
     CHECK(three->meaning.product().times == 8);
-    CHECK(kinds_of(*compiled("recipe: Buns\nassembly: Buns\nper: 1 bun\n50 g plain flour\n")) == kinds{"per-without-makes"});
-    CHECK(kinds_of(*compiled("recipe: Buns\nmakes: 24 buns\nassembly: Buns\nper: 1 loaf\n50 g plain flour\n")) == kinds{"per-other-piece"});
+    CHECK(kinds_of(*compiled("recipe: Buns\nassembly: Buns\nper: 1 bun\n50 g plain flour\n")) ==
+          kinds{"per-without-makes"});
+    CHECK(kinds_of(*compiled(
+              "recipe: Buns\nmakes: 24 buns\nassembly: Buns\nper: 1 loaf\n50 g plain flour\n")) ==
+          kinds{"per-other-piece"});
 }
 
 TEST_CASE("a component is used by pieces, by weight, by share and by volume") {
@@ -150,22 +159,27 @@ TEST_CASE("a component is used by pieces, by weight, by share and by volume") {
     CHECK(kinds_of(*whole).empty());
     CHECK(*demand_of(*whole, "Dough").left_grams == 0);
 
-    for (const auto* c : {&by_pieces, &by_weight, &half, &all, &by_volume, &whole}) CHECK(kinds_of(**c).empty());
+    for (const auto* c : {&by_pieces, &by_weight, &half, &all, &by_volume, &whole})
+        CHECK(kinds_of(**c).empty());
 }
 
 TEST_CASE("a piece that was baked before it is used weighs what the oven left") {
-    const auto c = compiled(dough("makes: 20 shells of 50 g\nloss: 30% in the oven", "20 shells Dough"));
+    const auto c =
+        compiled(dough("makes: 20 shells of 50 g\nloss: 30% in the oven", "20 shells Dough"));
     CHECK(c->meaning.product().lines.front().grams->used == 700);
     CHECK(*demand_of(*c, "Dough").left_pieces == 0);
 }
 
 TEST_CASE("a piece that a component does not make is an error") {
-    CHECK(kinds_of(*compiled(dough("makes: 20 rounds of 50 g", "12 squares Dough"))) == kinds{"unknown-piece"});
+    CHECK(kinds_of(*compiled(dough("makes: 20 rounds of 50 g", "12 squares Dough"))) ==
+          kinds{"unknown-piece"});
     CHECK(kinds_of(*compiled(dough("makes: 1 kg", "12 squares Dough"))) == kinds{"unknown-piece"});
 }
 
 TEST_CASE("shares of many users add up") {
-    const auto c = compiled("recipe: Two\ncomponent: Base\nmakes: 1 kg\n1 kg water\ncomponent: One\nhalf Base\ncomponent: Other\nhalf Base\nassembly: End\nall One\nall Other\n");
+    const auto c =
+        compiled("recipe: Two\ncomponent: Base\nmakes: 1 kg\n1 kg water\ncomponent: One\nhalf "
+                 "Base\ncomponent: Other\nhalf Base\nassembly: End\nall One\nall Other\n");
     CHECK(kinds_of(*c).empty());
     CHECK(*demand_of(*c, "Base").left_grams == 0);
     CHECK(demand_of(*c, "Base").users.size() == 2);
@@ -174,9 +188,12 @@ TEST_CASE("shares of many users add up") {
 
 TEST_CASE("what is made in pieces of a weight is never more than there is to portion") {
     rc::prop("pieces × weight fits, one more does not", [] {
-        const int flour = *rc::gen::inRange(50, 5000), each = *rc::gen::inRange(1, 50), loss = *rc::gen::inRange(0, 30);
-        const auto c = compiled("recipe: Test\ncomponent: Dough\nmakes: rounds of " + std::to_string(each) + " g\n" +
-                                (loss > 0 ? "loss: " + std::to_string(loss) + "% in the bowl\n" : "") + std::to_string(flour) + " g plain flour\n");
+        const int flour = *rc::gen::inRange(50, 5000), each = *rc::gen::inRange(1, 50),
+                  loss = *rc::gen::inRange(0, 30);
+        const auto c = compiled(
+            "recipe: Test\ncomponent: Dough\nmakes: rounds of " + std::to_string(each) + " g\n" +
+            (loss > 0 ? "loss: " + std::to_string(loss) + "% in the bowl\n" : "") +
+            std::to_string(flour) + " g plain flour\n");
         const auto& m = made(*c);
         const exact ready = exact(flour) * (100 - loss) / 100;
         RC_PRE(ready >= each);

@@ -15,11 +15,14 @@ namespace benchcard::testing {
 using files = std::map<std::string, std::string>;
 
 /// A text compiled as if it stood in `main.recipe`, beside these other files.
-inline std::unique_ptr<commands::compiled> compiled(const std::string& text, const files& others = {}) {
-    return commands::compile_text("main.recipe", text, measures::system::unstated, [&](const std::string& path) {
-        const auto found = others.find(path);
-        return found == others.end() ? recipe::file_text{false, "", "no such file"} : recipe::file_text{true, found->second, ""};
-    });
+inline std::unique_ptr<commands::compiled> compiled(const std::string& text,
+                                                    const files& others = {}) {
+    return commands::compile_text(
+        "main.recipe", text, measures::system::unstated, [&](const std::string& path) {
+            const auto found = others.find(path);
+            return found == others.end() ? recipe::file_text{false, "", "no such file"}
+                                         : recipe::file_text{true, found->second, ""};
+        });
 }
 
 /// The kinds of all messages, in the order of the text.
@@ -33,7 +36,8 @@ using kinds = std::vector<std::string>;
 
 /// The first message of a kind; fails the test when there is none.
 inline const grammar::diagnostic& message(const commands::compiled& c, const std::string& kind) {
-    const auto found = std::find_if(c.messages.begin(), c.messages.end(), [&](const auto& m) { return m.kind == kind; });
+    const auto found = std::find_if(c.messages.begin(), c.messages.end(),
+                                    [&](const auto& m) { return m.kind == kind; });
     INFO("a message of the kind " << kind);
     REQUIRE(found != c.messages.end());
     return *found;
@@ -47,9 +51,11 @@ inline std::string remarks_of(const grammar::diagnostic& m) {
     return result;
 }
 
-inline const recipe::component& component_of(const commands::compiled& c, const std::string& title) {
+inline const recipe::component& component_of(const commands::compiled& c,
+                                             const std::string& title) {
     const auto& all = c.meaning.components;
-    const auto found = std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.title == title; });
+    const auto found =
+        std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.title == title; });
     INFO("a component called " << title);
     REQUIRE(found != all.end());
     return *found;
@@ -61,7 +67,8 @@ inline std::string with_lines(const std::string& lines, const std::string& head 
 }
 
 /// What the one line of a component weighs; nothing where it is not known.
-inline std::optional<recipe::spread> weight_of_line(const std::string& line, const std::string& head = "") {
+inline std::optional<recipe::spread> weight_of_line(const std::string& line,
+                                                    const std::string& head = "") {
     const auto c = compiled(with_lines(line, head));
     REQUIRE(c->meaning.components.size() == 1);
     REQUIRE(c->meaning.components.front().lines.size() == 1);

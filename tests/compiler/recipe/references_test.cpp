@@ -9,7 +9,9 @@ std::unique_ptr<commands::compiled> steps(const std::string& lines, const std::s
     return compiled(with_lines(lines + "\n" + method));
 }
 
-kinds kinds_in(const std::string& lines, const std::string& method) { return kinds_of(*steps(lines, method)); }
+kinds kinds_in(const std::string& lines, const std::string& method) {
+    return kinds_of(*steps(lines, method));
+}
 
 /// The uses of lines in all steps, in order.
 std::vector<recipe::line_use> uses(const commands::compiled& c) {
@@ -27,18 +29,24 @@ const std::string sugars = "100 g caster sugar\n50 g icing sugar, sifted";
 } // namespace
 
 TEST_CASE("any words that single a line out name it") {
-    for (const auto* said : {"caster sugar", "Caster Sugars", "caster", "castor sugar", "superfine sugar"}) {
+    for (const auto* said :
+         {"caster sugar", "Caster Sugars", "caster", "castor sugar", "superfine sugar"}) {
         INFO(said);
-        CHECK(kinds_in("100 g caster sugar\n50 g butter", "- Beat [" + std::string(said) + "] with [butter].").empty());
+        CHECK(kinds_in("100 g caster sugar\n50 g butter",
+                       "- Beat [" + std::string(said) + "] with [butter].")
+                  .empty());
     }
     CHECK(kinds_in(sugars, "- Beat [caster sugar]; dust with [sifted sugar].").empty());
-    CHECK(kinds_in("100 g butter, soft\n50 g butter, cold", "- Beat [soft butter], rub in [cold butter].").empty());
+    CHECK(kinds_in("100 g butter, soft\n50 g butter, cold",
+                   "- Beat [soft butter], rub in [cold butter].")
+              .empty());
 }
 
 TEST_CASE("words of two lines are ambiguous, and both are named") {
     const auto c = steps(sugars, "- Beat [sugar].\n- Add [caster sugar] and [icing sugar].");
     REQUIRE(kinds_of(*c) == kinds{"ambiguous-reference"});
-    CHECK_THAT(remarks_of(c->messages.front()), Catch::Contains("caster sugar") && Catch::Contains("icing sugar, sifted"));
+    CHECK_THAT(remarks_of(c->messages.front()),
+               Catch::Contains("caster sugar") && Catch::Contains("icing sugar, sifted"));
     // A line so named exactly is meant before one that only has the word.
     CHECK(kinds_in("100 g sugar\n50 g icing sugar", "- Beat [sugar] and [icing sugar].").empty());
 }
@@ -57,31 +65,40 @@ TEST_CASE("the parts of a line add up to it") {
     CHECK(kinds_in("600 ml water", "- Boil [water: 200 ml]; add [water: 400 ml].").empty());
     CHECK(kinds_in("1 kg water", "- Boil [water: 250 g]; add [water: 3/4].").empty());
     CHECK(kinds_in(two, "- Melt [butter: half] with [sugar].") == kinds{"parts-do-not-add-up"});
-    CHECK(kinds_in(two, "- Melt [butter: 30 g] with [sugar].\n- Add [butter: 60 g].") == kinds{"parts-do-not-add-up"});
+    CHECK(kinds_in(two, "- Melt [butter: 30 g] with [sugar].\n- Add [butter: 60 g].") ==
+          kinds{"parts-do-not-add-up"});
 }
 
 TEST_CASE("more than the whole is an error") {
     const auto c = steps(two, "- Melt [butter: 60 g] with [sugar].\n- Add [butter: 60 g].");
     REQUIRE(kinds_of(*c) == kinds{"parts-exceed-whole"});
     CHECK(c->messages.front().message == "the steps use 120 % of the butter");
-    CHECK(kinds_in(two, "- Melt [butter] with [sugar].\n- Add [butter: half].") == kinds{"parts-exceed-whole"});
+    CHECK(kinds_in(two, "- Melt [butter] with [sugar].\n- Add [butter: half].") ==
+          kinds{"parts-exceed-whole"});
     CHECK(kinds_in(two, "- Melt [butter: 101 g] with [sugar].") == kinds{"parts-exceed-whole"});
 }
 
 TEST_CASE("the rest of nothing is an error") {
-    CHECK(kinds_in(two, "- Melt [butter] with [sugar].\n- Add [butter: rest].") == kinds{"nothing-left"});
-    CHECK(kinds_in(two, "- Melt [butter: half] and [butter: half] with [sugar].\n- Add [butter: rest].") == kinds{"nothing-left"});
+    CHECK(kinds_in(two, "- Melt [butter] with [sugar].\n- Add [butter: rest].") ==
+          kinds{"nothing-left"});
+    CHECK(
+        kinds_in(two,
+                 "- Melt [butter: half] and [butter: half] with [sugar].\n- Add [butter: rest].") ==
+        kinds{"nothing-left"});
     CHECK(kinds_in(two, "- Melt [butter] with [sugar].\n- Add [rest].") == kinds{"nothing-left"});
-    CHECK(kinds_in("some flour\n100 g butter", "- Dust with [flour: half]; add [butter].") == kinds{"part-of-some"});
+    CHECK(kinds_in("some flour\n100 g butter", "- Dust with [flour: half]; add [butter].") ==
+          kinds{"part-of-some"});
 }
 
 TEST_CASE("a part in another measure cannot be compared") {
-    CHECK(kinds_in("6 leaf gelatine", "- Soak [gelatine: 3 g]; add [gelatine: rest].") == kinds{"no-piece-weight", "part-cannot-be-compared"});
+    CHECK(kinds_in("6 leaf gelatine", "- Soak [gelatine: 3 g]; add [gelatine: rest].") ==
+          kinds{"no-piece-weight", "part-cannot-be-compared"});
     CHECK(kinds_in("100 g butter", "- Melt [butter: 2].") == kinds{"part-cannot-be-compared"});
 }
 
 TEST_CASE("shares are exact, and a rest is what is left") {
-    const auto c = steps(two, "- Melt [butter: 1/3] with [sugar].\n- Add [butter: 1/4].\n- Add [butter: rest].");
+    const auto c = steps(
+        two, "- Melt [butter: 1/3] with [sugar].\n- Add [butter: 1/4].\n- Add [butter: rest].");
     const auto found = uses(*c);
     REQUIRE(found.size() == 4);
     CHECK(*found[0].share == exact(1, 3));
@@ -101,11 +118,14 @@ TEST_CASE("a line named again is only spoken of") {
 }
 
 TEST_CASE("the rest of the block is every line not used before") {
-    const auto c = steps("100 g butter\n150 g caster sugar\n3 g fine salt\n2 large eggs", "- Beat [butter] with [sugar: half].\n- Add [sugar: rest] and then [rest].");
+    const auto c =
+        steps("100 g butter\n150 g caster sugar\n3 g fine salt\n2 large eggs",
+              "- Beat [butter] with [sugar: half].\n- Add [sugar: rest] and then [rest].");
     CHECK(kinds_of(*c).empty());
     for (const auto& part : c->meaning.components.front().steps.back().parts)
         if (const auto* u = std::get_if<recipe::use>(&part))
-            if (const auto* r = std::get_if<recipe::rest_use>(u)) CHECK(r->lines == std::vector<std::size_t>{2, 3});
+            if (const auto* r = std::get_if<recipe::rest_use>(u))
+                CHECK(r->lines == std::vector<std::size_t>{2, 3});
 }
 
 TEST_CASE("an ingredient that no step uses is shown; some and optional ones are exempt") {

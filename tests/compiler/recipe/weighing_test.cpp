@@ -78,12 +78,14 @@ TEST_CASE("terms add up, and thirds make a whole") {
     CHECK(grams_of("1/3 cup plain flour", us) * 3 == grams_of("1 cup plain flour", us));
     rc::prop("so many n-ths of a cup weigh as much as the same share of one", [] {
         const int above = *rc::gen::inRange(1, 40), below = *rc::gen::inRange(1, 40);
-        const auto part = grams_of(std::to_string(above) + "/" + std::to_string(below) + " cup plain flour", us);
+        const auto part =
+            grams_of(std::to_string(above) + "/" + std::to_string(below) + " cup plain flour", us);
         RC_ASSERT(part == exact(125) * above / below);
     });
 }
 
-TEST_CASE("the range of a plain cup is that of the ways to fill it, of a stated one is its sources'") {
+TEST_CASE(
+    "the range of a plain cup is that of the ways to fill it, of a stated one is its sources'") {
     const auto plain = *weight_of_line("1 cup plain flour", us);
     CHECK(plain.low == exact(1133981, 10000));
     CHECK(plain.high == exact(1417476, 10000));
@@ -186,8 +188,12 @@ TEST_CASE("a volume whose weight is not known is an error that offers the defini
 }
 
 TEST_CASE("a defined ingredient weighs as its definition says") {
-    const std::string teff = "ingredient: teff flour\nweighs: 160 g per cup spooned, 175 g per cup packed, 150 g per cup\nweighs: 58 g per ball\ncontains: none\nsource: weighed here\n";
-    const auto text = [&](const std::string& line) { return "recipe: Test\nmeasures: us\n" + teff + "component: Mix\n" + line + "\n"; };
+    const std::string teff =
+        "ingredient: teff flour\nweighs: 160 g per cup spooned, 175 g per cup packed, 150 g per "
+        "cup\nweighs: 58 g per ball\ncontains: none\nsource: weighed here\n";
+    const auto text = [&](const std::string& line) {
+        return "recipe: Test\nmeasures: us\n" + teff + "component: Mix\n" + line + "\n";
+    };
     const auto weight = [&](const std::string& line) {
         const auto c = compiled(text(line));
         CHECK(kinds_of(*c).empty());
@@ -201,11 +207,13 @@ TEST_CASE("a defined ingredient weighs as its definition says") {
 
 TEST_CASE("a stated pair is checked against what the measure may weigh") {
     // A US cup of flour: 113.4 g sifted to 141.7 g scooped, and 3 % for rounding.
-    for (const auto* fits : {"2 cups = 250 g plain flour", "1 cup = 111 g plain flour", "1 cup = 145 g plain flour"}) {
+    for (const auto* fits :
+         {"2 cups = 250 g plain flour", "1 cup = 111 g plain flour", "1 cup = 145 g plain flour"}) {
         INFO(fits);
         CHECK(kind_of(fits, us).empty());
     }
-    for (const auto* not_so : {"2 cups = 200 g plain flour", "1 cup = 109 g plain flour", "1 cup = 147 g plain flour", "1 cup = 250 g plain flour"}) {
+    for (const auto* not_so : {"2 cups = 200 g plain flour", "1 cup = 109 g plain flour",
+                               "1 cup = 147 g plain flour", "1 cup = 250 g plain flour"}) {
         INFO(not_so);
         CHECK(kind_of(not_so, us) == "pair-disagrees");
     }

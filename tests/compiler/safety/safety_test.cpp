@@ -32,30 +32,47 @@ strings cautions_of_last(const std::string& text) {
 }
 
 bool mentions(const strings& cautions, const std::string& words) {
-    return std::any_of(cautions.begin(), cautions.end(), [&](const auto& c) { return c.find(words) != std::string::npos; });
+    return std::any_of(cautions.begin(), cautions.end(),
+                       [&](const auto& c) { return c.find(words) != std::string::npos; });
 }
 
-bool has(const strings& list, const std::string& word) { return std::find(list.begin(), list.end(), word) != list.end(); }
+bool has(const strings& list, const std::string& word) {
+    return std::find(list.begin(), list.end(), word) != list.end();
+}
 
 /// What is put into a component of a random recipe, and what must then be printed of it.
 struct stock {
     std::string line, contains, check;
 };
 const std::vector<stock> larder = {
-    {"10 g plain flour", "wheat", ""}, {"10 g butter", "milk", ""}, {"1 large egg", "egg", ""}, {"10 g ground almonds", "almonds", ""},
-    {"10 g celery", "celery", ""}, {"10 g moon dust", "", "moon dust"}, {"10 g raisins", "", "raisins"}, {"10 g caster sugar", "", ""},
-    {"some chopped hazelnuts, for dusting", "hazelnuts", ""}, {"5 g sesame seeds, optional", "sesame", ""}, {"10 g hazelnuts or pistachios", "pistachios", ""},
+    {"10 g plain flour", "wheat", ""},
+    {"10 g butter", "milk", ""},
+    {"1 large egg", "egg", ""},
+    {"10 g ground almonds", "almonds", ""},
+    {"10 g celery", "celery", ""},
+    {"10 g moon dust", "", "moon dust"},
+    {"10 g raisins", "", "raisins"},
+    {"10 g caster sugar", "", ""},
+    {"some chopped hazelnuts, for dusting", "hazelnuts", ""},
+    {"5 g sesame seeds, optional", "sesame", ""},
+    {"10 g hazelnuts or pistachios", "pistachios", ""},
 };
 
 } // namespace
 
 TEST_CASE("allergens are gathered from every line, whatever its amount") {
-    CHECK(allergens_of_last(with_lines("100 g plain flour\n50 g butter\n1 large egg")).contains == strings{"egg", "milk", "wheat"});
-    CHECK(allergens_of_last(with_lines("some plain flour, for dusting")).contains == strings{"wheat"});
-    CHECK(allergens_of_last(with_lines("10 g flaked almonds, optional")).contains == strings{"almonds"});
-    CHECK(allergens_of_last(with_lines("10 g hazelnuts or almonds")).contains == strings{"almonds", "hazelnuts"});
-    CHECK(allergens_of_last(with_lines("10 g hazelnuts or almonds, optional")).contains == strings{"almonds", "hazelnuts"});
-    CHECK(allergens_of_last(with_lines("some hazelnuts or almonds, for dusting")).contains == strings{"almonds", "hazelnuts"});
+    CHECK(allergens_of_last(with_lines("100 g plain flour\n50 g butter\n1 large egg")).contains ==
+          strings{"egg", "milk", "wheat"});
+    CHECK(allergens_of_last(with_lines("some plain flour, for dusting")).contains ==
+          strings{"wheat"});
+    CHECK(allergens_of_last(with_lines("10 g flaked almonds, optional")).contains ==
+          strings{"almonds"});
+    CHECK(allergens_of_last(with_lines("10 g hazelnuts or almonds")).contains ==
+          strings{"almonds", "hazelnuts"});
+    CHECK(allergens_of_last(with_lines("10 g hazelnuts or almonds, optional")).contains ==
+          strings{"almonds", "hazelnuts"});
+    CHECK(allergens_of_last(with_lines("some hazelnuts or almonds, for dusting")).contains ==
+          strings{"almonds", "hazelnuts"});
     // The words before a shorter name are heard too.
     CHECK(has(allergens_of_last(with_lines("10 g hazelnut double cream")).contains, "hazelnuts"));
     CHECK(allergens_of_last(with_lines("100 g water")).contains.empty());
@@ -64,9 +81,11 @@ TEST_CASE("allergens are gathered from every line, whatever its amount") {
 TEST_CASE("an ingredient that is not known must be read on its packet") {
     CHECK(allergens_of_last(with_lines("10 g moon dust")).check_packet == strings{"moon dust"});
     CHECK(allergens_of_last(with_lines("some moon dust")).check_packet == strings{"moon dust"});
-    CHECK(allergens_of_last(with_lines("10 g currants or raisins")).check_packet == strings{"currants", "raisins"});
+    CHECK(allergens_of_last(with_lines("10 g currants or raisins")).check_packet ==
+          strings{"currants", "raisins"});
     // So must one whose definition does not say what it holds.
-    const std::string silent = "recipe: R\ningredient: house mix\nweighs: 10 g each\nsource: weighed here\ncomponent: C\n10 g house mix\n";
+    const std::string silent = "recipe: R\ningredient: house mix\nweighs: 10 g each\nsource: "
+                               "weighed here\ncomponent: C\n10 g house mix\n";
     CHECK(allergens_of_last(silent).check_packet == strings{"house mix"});
 }
 
@@ -76,7 +95,8 @@ TEST_CASE("no allergen is lost on any path") {
         std::vector<std::set<std::string>> contains(count), check(count);
         std::string text = "recipe: R\n";
         for (std::size_t i = 0; i < count; ++i) {
-            text += "component: Part" + std::string(1, static_cast<char>('a' + i)) + "\n1 g water\n";
+            text +=
+                "component: Part" + std::string(1, static_cast<char>('a' + i)) + "\n1 g water\n";
             for (const auto& s : larder) {
                 if (*rc::gen::inRange(0, 4) != 0) continue;
                 text += s.line + "\n";
@@ -85,7 +105,8 @@ TEST_CASE("no allergen is lost on any path") {
             }
             for (std::size_t used = 0; used < i; ++used) {
                 if (*rc::gen::inRange(0, 2) != 0) continue;
-                text += *rc::gen::element<std::string>("1 g", "some", "half", "all") + " Part" + std::string(1, static_cast<char>('a' + used)) + "\n";
+                text += *rc::gen::element<std::string>("1 g", "some", "half", "all") + " Part" +
+                        std::string(1, static_cast<char>('a' + used)) + "\n";
                 contains[i].insert(contains[used].begin(), contains[used].end());
                 check[i].insert(check[used].begin(), check[used].end());
             }
@@ -94,7 +115,8 @@ TEST_CASE("no allergen is lost on any path") {
         const auto found = safety::allergens_of(c->meaning);
         RC_ASSERT(found.size() == count);
         for (std::size_t k = 0; k < count; ++k) {
-            // The recipe's order may differ from the text's only where a part stands before one it uses.
+            // The recipe's order may differ from the text's only where a part stands before one it
+            // uses.
             const auto i = static_cast<std::size_t>(c->meaning.components[k].title.back() - 'a');
             for (const auto& a : contains[i]) RC_ASSERT(has(found[k].contains, a));
             for (const auto& a : check[i]) RC_ASSERT(has(found[k].check_packet, a));
@@ -103,16 +125,21 @@ TEST_CASE("no allergen is lost on any path") {
 }
 
 TEST_CASE("raw egg in a dessert that is never cooked asks for pasteurised egg") {
-    const auto cautions = cautions_of_last(with_lines("3 large eggs\n100 g dark chocolate\n- Melt [chocolate], fold in [eggs]; chill for [3 h] below [5 C]."));
+    const auto cautions =
+        cautions_of_last(with_lines("3 large eggs\n100 g dark chocolate\n- Melt [chocolate], fold "
+                                    "in [eggs]; chill for [3 h] below [5 C]."));
     REQUIRE(cautions.size() == 1);
-    CHECK_THAT(cautions.front(), Catch::StartsWith("Raw egg, and no step cooks it") && Catch::Contains("pasteurised"));
+    CHECK_THAT(cautions.front(), Catch::StartsWith("Raw egg, and no step cooks it") &&
+                                     Catch::Contains("pasteurised"));
 }
 
 TEST_CASE("what is cooked later says so, and no more") {
-    const std::string text = "recipe: R\ncomponent: Dough\n500 g plain flour\n1 large egg\n- Mix [flour] and [egg].\nassembly: Bread\n";
+    const std::string text = "recipe: R\ncomponent: Dough\n500 g plain flour\n1 large egg\n- Mix "
+                             "[flour] and [egg].\nassembly: Bread\n";
     const auto baked = compiled(text + "all Dough\n- Bake [Dough] at [200 C] for [30 min].\n");
     REQUIRE(kinds_of(*baked).empty());
-    CHECK(cautions_of(*baked, "Dough") == strings{"Raw flour and egg until cooked: do not taste, wash hands and bench after."});
+    CHECK(cautions_of(*baked, "Dough") ==
+          strings{"Raw flour and egg until cooked: do not taste, wash hands and bench after."});
     const auto raw = compiled(text + "all Dough\n- Roll [Dough] and chill for [2 h].\n");
     CHECK(mentions(cautions_of(*raw, "Dough"), "Raw flour, and no step cooks it"));
     CHECK(mentions(cautions_of(*raw, "Bread"), "Raw flour, and no step cooks it"));
@@ -120,22 +147,26 @@ TEST_CASE("what is cooked later says so, and no more") {
 }
 
 TEST_CASE("what came in cooked is no hazard, and what comes in raw after the oven is one") {
-    const std::string baked = "recipe: R\ncomponent: Sponge\n3 large eggs\n- Bake [eggs] at [180 C] for [20 min].\n";
+    const std::string baked =
+        "recipe: R\ncomponent: Sponge\n3 large eggs\n- Bake [eggs] at [180 C] for [20 min].\n";
     const auto clean = compiled(baked + "assembly: Cake\nall Sponge\n- Cut [Sponge].\n");
     CHECK(cautions_of(*clean, "Cake").empty());
     CHECK_FALSE(mentions(cautions_of(*clean, "Sponge"), "no step cooks it"));
     // The mousse goes on what was baked before: its egg is not cooked by that.
-    const auto mousse = compiled(baked + "component: Mousse\n3 large eggs\n- Whisk [eggs].\nassembly: Cake\nall Sponge\nall Mousse\n- Spread [Mousse] on [Sponge].\n");
+    const auto mousse =
+        compiled(baked + "component: Mousse\n3 large eggs\n- Whisk [eggs].\nassembly: Cake\nall "
+                         "Sponge\nall Mousse\n- Spread [Mousse] on [Sponge].\n");
     CHECK(mentions(cautions_of(*mousse, "Mousse"), "Raw egg, and no step cooks it"));
     CHECK(mentions(cautions_of(*mousse, "Cake"), "Raw egg, and no step cooks it"));
     CHECK_FALSE(mentions(cautions_of(*mousse, "Sponge"), "no step cooks it"));
 }
 
 TEST_CASE("used by one that cooks it and by one that does not, it is not cooked") {
-    const auto c = compiled("recipe: R\ncomponent: Batter\n3 large eggs\n- Whisk [eggs].\n"
-                            "component: Hot\nhalf Batter\n- Bake [Batter] at [180 C] for [20 min].\n"
-                            "component: Cold\nhalf Batter\n- Chill [Batter] for [2 h].\n"
-                            "assembly: End\nall Hot\nall Cold\n- Put [Cold] on [Hot].\n");
+    const auto c =
+        compiled("recipe: R\ncomponent: Batter\n3 large eggs\n- Whisk [eggs].\n"
+                 "component: Hot\nhalf Batter\n- Bake [Batter] at [180 C] for [20 min].\n"
+                 "component: Cold\nhalf Batter\n- Chill [Batter] for [2 h].\n"
+                 "assembly: End\nall Hot\nall Cold\n- Put [Cold] on [Hot].\n");
     REQUIRE(kinds_of(*c).empty());
     CHECK(mentions(cautions_of(*c, "Batter"), "no step cooks it"));
     CHECK(mentions(cautions_of(*c, "Cold"), "no step cooks it"));
@@ -144,10 +175,15 @@ TEST_CASE("used by one that cooks it and by one that does not, it is not cooked"
 }
 
 TEST_CASE("what a house file makes for others is for cooking only") {
-    const auto c = compiled("recipe: House\ncomponent: Pastry\n500 g plain flour\n1 large egg\n- Mix [flour] and [egg].\ncomponent: Syrup\n100 g water\n- Boil [water] for [1 min].\n");
-    CHECK(cautions_of(*c, "Pastry") == strings{"Raw flour and egg, not cooked here: only for what is cooked later. Do not taste, wash hands and bench after."});
+    const auto c =
+        compiled("recipe: House\ncomponent: Pastry\n500 g plain flour\n1 large egg\n- Mix [flour] "
+                 "and [egg].\ncomponent: Syrup\n100 g water\n- Boil [water] for [1 min].\n");
+    CHECK(cautions_of(*c, "Pastry") ==
+          strings{"Raw flour and egg, not cooked here: only for what is cooked later. Do not "
+                  "taste, wash hands and bench after."});
     // The product itself is never excused so.
-    const auto last = compiled("recipe: House\ncomponent: Syrup\n100 g water\n- Boil [water] for [1 min].\ncomponent: Mousse\n3 large eggs\n- Whisk [eggs].\n");
+    const auto last = compiled("recipe: House\ncomponent: Syrup\n100 g water\n- Boil [water] for "
+                               "[1 min].\ncomponent: Mousse\n3 large eggs\n- Whisk [eggs].\n");
     CHECK(mentions(cautions_of(*last, "Mousse"), "pasteurised"));
 }
 
@@ -177,12 +213,16 @@ TEST_CASE("every raw thing never cooked has its own words, and none tells to hea
         REQUIRE(never.size() == 1);
         CHECK_THAT(never.front(), Catch::Contains("no step"));
         CHECK(safety::cautions_for({{what, true, false}}).size() == 1);
-        CHECK(safety::cautions_for({{what, false, true}}) == safety::cautions_for({{what, true, false}}));
-        for (const auto* claim : {"is safe", "are safe", "bake the flour", "toast the flour"}) CHECK_FALSE(mentions(never, claim));
+        CHECK(safety::cautions_for({{what, false, true}}) ==
+              safety::cautions_for({{what, true, false}}));
+        for (const auto* claim : {"is safe", "are safe", "bake the flour", "toast the flour"})
+            CHECK_FALSE(mentions(never, claim));
     }
     CHECK(safety::cautions_for({}).empty());
-    CHECK(safety::cautions_for({{raw::flour, true, false}, {raw::egg, true, false}, {raw::meat, true, false}}) ==
-          strings{"Raw flour, egg and meat until cooked: do not taste, wash hands and bench after."});
+    CHECK(
+        safety::cautions_for(
+            {{raw::flour, true, false}, {raw::egg, true, false}, {raw::meat, true, false}}) ==
+        strings{"Raw flour, egg and meat until cooked: do not taste, wash hands and bench after."});
 }
 
 } // namespace benchcard::testing
