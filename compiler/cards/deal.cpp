@@ -1,10 +1,12 @@
 #include "compiler/cards/deal.hpp"
 
 #include "compiler/cards/counted_name.hpp"
+#include "compiler/cards/equipment.hpp"
 #include "compiler/cards/figures.hpp"
 #include "compiler/cards/method.hpp"
 #include "compiler/ingredients/names.hpp"
 #include "compiler/measures/kitchen.hpp"
+#include "compiler/recipe/weighing.hpp"
 #include "compiler/safety/safety.hpp"
 
 #include <algorithm>
@@ -95,6 +97,14 @@ class dealer {
         return result;
     }
 
+    /// `· serves 16`, of the whole batch.
+    std::string said_serves(bool stands_alone) const {
+        if (!r_.serves || !r_.serves->count) return "";
+        const auto number = recipe::spread_of(*r_.serves->count).used * b_.factor;
+        return fmt::format("{}serves {}", stands_alone ? "" : " · ",
+                           measures::in_decimals(measures::whole_part(number), 0));
+    }
+
     std::string said_yield(const component_batch& c, bool is_product) const {
         std::string result;
         const auto& made = c.of->made;
@@ -107,7 +117,7 @@ class dealer {
         } else if (c.made_grams) {
             result = said_grams(*c.made_grams);
         }
-        if (is_product) return result;
+        if (is_product) return result + said_serves(result.empty());
         const auto& product = b_.components.back();
         if (!product.pieces) return result;
         return result + (result.empty() ? "for " : " · for ") +
@@ -253,6 +263,8 @@ class dealer {
 
     std::vector<paragraph> notes_of(const recipe::component& c, bool is_product) const {
         std::vector<paragraph> result;
+        if (auto equipment = equipment_of(c); !equipment.empty())
+            result.push_back(std::move(equipment));
         for (const auto& text : with_the_recipes(c.notes, r_.notes, is_product))
             result.push_back({{text, false}});
         return result;
