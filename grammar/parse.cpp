@@ -1,7 +1,6 @@
 #include "grammar/parse.hpp"
 
-#include "grammar/recipe_actions.hpp"
-#include "grammar/recipe_errors.hpp"
+#include "grammar/reading.hpp"
 #include "grammar/settings.hpp"
 #include "grammar/suggest.hpp"
 
@@ -11,27 +10,9 @@ namespace benchcard::grammar {
 
 namespace {
 
-namespace pegtl = tao::pegtl;
-
-using input = pegtl::memory_input<pegtl::tracking_mode::lazy>;
-
-/// A rule that had to match and did not ends the line, with what was expected.
-template <typename Rule> struct control : pegtl::normal<Rule> {
-    template <typename Input, typename... States>
-    [[noreturn]] static void raise(const Input& in, States&&...) {
-        static_assert(!expected<Rule>.kind.empty(), "say in recipe_errors.hpp what is expected");
-        throw line_error{expected<Rule>.kind, std::string(expected<Rule>.text), in.current(),
-                         in.current()};
-    }
-};
-
 template <typename Rule> bool begins_as(std::string_view text) {
     input in(text.data(), text.data() + text.size(), "");
-    return pegtl::parse<Rule>(in);
-}
-
-template <typename Rule> bool read(input& in, scratch& s) {
-    return pegtl::parse<Rule, action, control>(in, s);
+    return tao::pegtl::parse<Rule>(in);
 }
 
 bool read_value(value_form form, input& in, scratch& s) {
@@ -449,91 +430,8 @@ class reader {
     }
 };
 
-/// Reads one text that is not a file by a rule, with the same messages.
-template <typename Rule> diagnostics read_alone(const source& text, scratch& s) {
-    s.base = text.text().data();
-    s.file = text.file();
-    diagnostics messages;
-    input in(text.text().data(), text.text().data() + text.text().size(), "");
-    try {
-        read<Rule>(in, s);
-        if (!in.empty())
-            throw line_error{"unexpected-words", "nothing more can stand here", in.current(),
-                             in.current()};
-    } catch (const line_error& e) {
-        const auto end = e.begin == e.end ? text.text().data() + text.text().size() : e.end;
-        messages.push_back({e.kind, severity::error, s.between(e.begin, end), e.message, {}, {}});
-    }
-    return messages;
-}
-
 } // namespace
 
 parsed parse(const source& text) { return reader(text).read_all(); }
-
-parsed_line parse_ingredient_line(const source& text) {
-    scratch s{};
-    parsed_line result;
-    result.messages = read_alone<rules::ingredient_line>(text, s);
-    if (result.messages.empty()) result.line = std::move(s.line);
-    return result;
-}
-
-parsed_yield parse_yield(const source& text) {
-    scratch s{};
-    parsed_yield result;
-    result.messages = read_alone<rules::yield_value>(text, s);
-    if (result.messages.empty()) result.made = std::move(s.made);
-    return result;
-}
-
-std::optional<exact> parse_number(std::string_view text) {
-    scratch s{};
-    s.base = text.data();
-    input in(text.data(), text.data() + text.size(), "");
-    try {
-        const bool whole =
-            pegtl::parse<pegtl::seq<rules::number, rules::end_of_line>, action, control>(in, s);
-        if (whole && in.empty() && s.value > 0) return s.value;
-    } catch (const line_error&) {
-    }
-    return std::nullopt;
-}
-
-const std::vector<kind_entry>& parse_kinds() {
-    using enum severity;
-    static const std::vector<kind_entry> kinds = {
-        {"ambiguous-comma", error, "a comma between digits can be read two ways"},
-        {"control-character", error, "a character that cannot be printed stands in the text"},
-        {"dash-before-amount", hint, "a step that reads like an ingredient line"},
-        {"empty-step", error, "a dash with nothing to do after it"},
-        {"line-too-long", error, "a line of more than 10,000 bytes"},
-        {"misplaced-line", error, "an ingredient or a step where only settings can stand"},
-        {"misplaced-setting", error, "a setting where it cannot stand"},
-        {"missing-name", error, "an amount without an ingredient"},
-        {"missing-preparation", error, "a comma with nothing after it"},
-        {"missing-value", error, "a setting without a value"},
-        {"name-too-long", error, "a name longer than a card can hold"},
-        {"no-recipe", error, "a file without a recipe"},
-        {"not-utf8", error, "a file that is not UTF-8 text"},
-        {"number-too-large", error, "a number too large, or too fine, to be an amount"},
-        {"numbered-step", error, "a step with a number of its own"},
-        {"second-recipe", error, "a second recipe in one file"},
-        {"text-before-recipe", error, "text before the line that names the recipe"},
-        {"two-ingredients", error, "two ingredients on one line"},
-        {"unclosed-bracket", error, "a bracket that is not closed"},
-        {"unexpected-words", error, "more on a line than it can hold"},
-        {"unknown-setting", error, "a setting that does not exist"},
-        {"unopened-bracket", error, "a closing bracket that was not opened"},
-        {"unreadable-amount", error, "an amount that cannot be read"},
-        {"unreadable-bracket", error, "brackets whose content cannot be read"},
-        {"unreadable-line", error, "a line that is no setting, ingredient or step"},
-        {"unreadable-number", error, "a number that cannot be read"},
-        {"unreadable-value", error, "a setting's value that cannot be read"},
-        {"zero-amount", error, "an amount of nothing"},
-        {"zero-denominator", error, "a fraction with 0 below the line"},
-    };
-    return kinds;
-}
 
 } // namespace benchcard::grammar
