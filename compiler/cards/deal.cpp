@@ -1,5 +1,6 @@
 #include "compiler/cards/deal.hpp"
 
+#include "compiler/cards/batch_cautions.hpp"
 #include "compiler/cards/counted_name.hpp"
 #include "compiler/cards/equipment.hpp"
 #include "compiler/cards/figures.hpp"
@@ -87,11 +88,11 @@ class dealer {
         result.method = method_of(c, b_);
         result.oven = oven_of(*c.of);
         result.allergens = said_allergens(allergens_[index]);
-        result.cautions = cautions_of(*c.of, hazards_[index], is_product);
+        result.cautions = cautions_of(c, hazards_[index], is_product);
         result.notes = notes_of(*c.of, is_product);
         result.keeping = said_keeping(*c.of);
         result.made_label = "made";
-        result.revision = said_revision();
+        result.revision = said_revision(*c.of);
         result.footnote = "check every packet for allergens; local rules come first";
         result.language = "en";
         return result;
@@ -155,8 +156,12 @@ class dealer {
         result.percent_heading = "% of " + c.of->percent->text;
         for (std::size_t i = 0; i < c.lines.size(); ++i)
             if (c.lines[i].grams)
-                result.weigh_out[i].percent =
-                    measures::in_decimals(c.lines[i].grams->used / base * 100, 1) + " %";
+                result.weigh_out[i].percent = said_percent(c.lines[i].grams->used / base * 100);
+    }
+
+    /// Yeast and salt are told apart below 1 %: there two decimals.
+    static std::string said_percent(const exact& percent) {
+        return measures::in_decimals(percent, percent < 1 ? 2 : 1) + " %";
     }
 
     static bool is_of_base(const recipe::line& l, const std::vector<std::string>& wanted) {
@@ -170,7 +175,7 @@ class dealer {
 
     std::vector<styles::total_row> totals_of(const component_batch& c, bool is_product) const {
         std::vector<styles::total_row> result;
-        if (c.mix && c.lines.size() > 1) {
+        if (c.mix && (c.lines.size() > 1 || !c.of->losses.empty())) {
             const auto s = measures::on_a_scale({*c.mix});
             result.push_back({s.figure, s.unit, said_mix(c)});
         }
@@ -206,6 +211,7 @@ class dealer {
 
     std::string said_mix(const component_batch& c) const {
         std::string result = c.of->is_assembly ? "assembled" : "mix";
+        if (*c.ready != *c.mix) result += fmt::format(" ({} to use)", said_grams(*c.ready));
         if (c.pieces && c.of->made.each) {
             result += ": " + said_pieces(*c.pieces, c.of->made.piece) + " of " +
                       said_each(*c.of->made.each);
@@ -214,7 +220,7 @@ class dealer {
                 result += fmt::format(", {} over", said_grams(over));
         }
         if (c.baked && c.made_grams && *c.baked != *c.made_grams)
-            result += fmt::format(", {} when baked", said_grams(*c.baked));
+            result += fmt::format(", {} baked", said_grams(*c.baked));
         return result;
     }
 
@@ -246,18 +252,14 @@ class dealer {
         return texts;
     }
 
-    std::vector<paragraph> cautions_of(const recipe::component& c,
+    std::vector<paragraph> cautions_of(const component_batch& c,
                                        const std::vector<safety::hazard>& hazards,
                                        bool is_product) const {
         std::vector<paragraph> result;
-        for (const auto& text : with_the_recipes(c.cautions, r_.cautions, is_product))
+        for (const auto& text : with_the_recipes(c.of->cautions, r_.cautions, is_product))
             result.push_back({{text, false}});
         for (const auto& text : safety::cautions_for(hazards)) result.push_back({{text, false}});
-        if (b_.factor > 2 || b_.factor < exact(1, 2))
-            result.push_back({{fmt::format("Made × {}: mixing, proving and baking times change "
-                                           "with the size of the batch.",
-                                           measures::with_fraction(b_.factor)),
-                               false}});
+        for (const auto& text : batch_cautions(c, b_)) result.push_back({{text, false}});
         return result;
     }
 
@@ -286,10 +288,11 @@ class dealer {
         return p;
     }
 
-    std::string said_revision() const {
+    /// The version of the file that the component stands in, which may be another's.
+    static std::string said_revision(const recipe::component& c) {
         std::vector<std::string> parts;
-        if (!r_.revision.empty()) parts.push_back("rev " + r_.revision);
-        if (!r_.date.empty()) parts.push_back(r_.date);
+        if (!c.revision.empty()) parts.push_back("rev " + c.revision);
+        if (!c.date.empty()) parts.push_back(c.date);
         return joined(parts, " · ");
     }
 };

@@ -66,8 +66,8 @@ class method_writer {
         std::string station = c_.of->station;
         for (const auto& s : c_.of->steps) {
             paragraph p;
-            if (result.empty() && per_piece_) p.push_back({said_per(), true});
             if (s.station != station) p.push_back({s.station + ": ", true});
+            if (per_piece_ && gives_amounts(s)) p.push_back({said_per(), true});
             station = s.station;
             for (const auto& part : s.parts) add(p, part);
             result.push_back(std::move(p));
@@ -82,6 +82,16 @@ class method_writer {
     std::vector<exact> shown_;  ///< of each line, the grams the steps have shown so far
     std::vector<exact> shares_; ///< of each line, the share the steps have used so far
     bool per_piece_ = false;
+
+    /// Whether a step says how much of something: only there it matters what that is for.
+    bool gives_amounts(const recipe::step& s) const {
+        return std::any_of(s.parts.begin(), s.parts.end(), [&](const auto& part) {
+            const auto* u = std::get_if<recipe::use>(&part);
+            const auto* l = u ? std::get_if<recipe::line_use>(u) : nullptr;
+            return (l && l->share && !lines_[l->line].of->some) ||
+                   (u && std::holds_alternative<recipe::rest_use>(*u));
+        });
+    }
 
     std::string said_per() const {
         const auto& per = *c_.of->per;
@@ -241,15 +251,38 @@ bool is_named_again(const styles::oven_row& before, const styles::oven_row& row)
 
 } // namespace
 
+namespace {
+
+/// The time of a step that goes on baking without naming the oven again.
+std::string further_time(const recipe::step& s) {
+    bool bakes = false;
+    std::string time;
+    for (const auto& part : s.parts) {
+        if (const auto* text = std::get_if<std::string>(&part))
+            for (const auto& word : ingredients::compared_words(*text))
+                bakes = bakes || word == "bake" || word == "baking";
+        const auto* u = std::get_if<recipe::use>(&part);
+        const auto* t = u ? std::get_if<recipe::time_use>(u) : nullptr;
+        if (t && bakes && time.empty()) time = said_time(t->time);
+    }
+    return time;
+}
+
+} // namespace
+
 std::vector<styles::oven_row> oven_of(const recipe::component& c) {
     std::vector<styles::oven_row> result;
-    for (const auto& s : c.steps)
-        for (auto& row : oven_of(s)) {
+    for (const auto& s : c.steps) {
+        auto rows = oven_of(s);
+        if (const auto more = further_time(s); rows.empty() && !result.empty() && !more.empty())
+            result.back().time += (result.back().time.empty() ? "" : " + ") + more;
+        for (auto& row : rows) {
             if (result.empty() || !is_named_again(result.back(), row))
                 result.push_back(std::move(row));
             else if (result.back().time.empty())
                 result.back().time = row.time;
         }
+    }
     return result;
 }
 

@@ -1,5 +1,6 @@
 #include "compiler/cards/weigh_table.hpp"
 
+#include "compiler/cards/batch_cautions.hpp"
 #include "compiler/cards/deal.hpp"
 
 #include <algorithm>
@@ -120,7 +121,11 @@ std::string weigh_table(const batch::batch& b) {
     const auto cards = deal(b);
     std::string result =
         fmt::format("{} {}\n", b.of->title, cards.empty() ? "" : cards.back().batch);
-    for (const auto& c : cards) result.append("\n").append(shown_card(c));
+    for (std::size_t i = 0; i < cards.size(); ++i) {
+        result.append("\n").append(shown_card(cards[i]));
+        for (const auto& text : order_cautions(b.components[i], b))
+            result.append("  ! ").append(wrapped(text, 4)).append("\n");
+    }
     return result;
 }
 

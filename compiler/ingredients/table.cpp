@@ -116,7 +116,9 @@ std::vector<std::string> table::near(std::string_view name, std::size_t most) co
     // A name that holds one of the words may be meant too: `rye` for `rye flour`.
     const auto wanted = compared_words(name);
     for (const auto& candidate : names) {
-        if (found.size() >= most || wanted.empty()) break;
+        constexpr std::size_t too_short_to_tell = 3;
+        if (found.size() >= most || wanted.empty() || wanted.back().size() < too_short_to_tell)
+            break;
         const auto words = compared_words(candidate);
         const bool holds = std::find(words.begin(), words.end(), wanted.back()) != words.end();
         if (holds && std::find(found.begin(), found.end(), candidate) == found.end())

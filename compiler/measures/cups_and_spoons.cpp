@@ -62,9 +62,11 @@ std::vector<term> cup_terms(const exact& volume, const exact& cup) {
 /// Tablespoons, whole and with a half, as far as a cook would count them: to less than ¼ cup.
 std::vector<term> tablespoon_terms(const measures_at_hand& set) {
     std::vector<term> terms;
-    const int most = set.cup ? 3 : 8;
+    const int most = set.cup ? 4 : 8;
     for (int halves = 2; halves <= 2 * most; ++halves) {
         const exact times(halves, 2);
+        const bool is_fiddly = set.cup && times > 3 && times < 4;
+        if (is_fiddly) continue;
         if (set.cup && times * set.tablespoon * 4 >= *set.cup) break;
         terms.push_back({unit::tablespoon, times, times * set.tablespoon, halves % 2 == 0 ? 1 : 3});
     }

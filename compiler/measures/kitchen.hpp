@@ -36,8 +36,9 @@ struct spooned {
     exact relative_error = 0; ///< (measured - wanted) / wanted
 };
 /// At most two terms from the real set of measures (cups with ¼ ⅓ ½ ⅔ ¾; 1 to 3 tbsp, also with a
-/// half; tsp with ¼ ½ ¾, and ⅛): the nearest single term if it is within 1½ %, else the simplest
-/// two within 1½ %, else whatever is nearest. A system without a cup goes to 8 tbsp.
+/// half, and 4 where they are less than ¼ cup; tsp with ¼ ½ ¾, and ⅛): the nearest single term if
+/// it is within 1½ %, else the simplest two within 1½ %, else whatever is nearest. A system without
+/// a cup goes to 8 tbsp.
 /// Empty above 999 cups, above 8 tbsp without a cup, and below 3/32 tsp, where the smallest spoon
 /// holds a third too much.
 spooned in_cups_and_spoons(millilitres volume, system s);

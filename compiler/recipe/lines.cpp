@@ -140,10 +140,13 @@ class line_reader {
 
     void say_two_readings(const grammar::words& name,
                           const std::vector<const ingredients::entry*>& readings) {
-        auto message =
-            error_at("two-readings", name.where,
-                     fmt::format("`{}` is one thing in Britain and another in the United States",
-                                 name.text));
+        auto message = error_at(
+            "two-readings", name.where,
+            readings.size() > 1
+                ? fmt::format("`{}` is one thing in Britain and another in the United States",
+                              name.text)
+                : fmt::format("`{}` is understood in Britain or in the United States alone",
+                              name.text));
         for (const auto* e : readings)
             message.notes.push_back({fmt::format("it may be {}", e->name), {}});
         message.helps.push_back({"name the one that is meant, or say `measures: uk` or `measures: "
@@ -175,9 +178,9 @@ class line_reader {
             fmt::format(
                 "`{}` is not in the ingredient table, so what a {} of it weighs is not known",
                 name.text, grammar::short_name(*weight.front().in)));
-        helps.push_back({fmt::format("or define it: `ingredient: {}`, below it `weighs: 120 g per "
-                                     "cup` and `source: weighed here`",
-                                     name.text),
+        helps.push_back({fmt::format("or weigh one and define it: `ingredient: {}`, below it "
+                                     "`weighs: … g per {}` and `source: weighed here`",
+                                     name.text, grammar::short_name(*weight.front().in)),
                          {}});
         message.helps = std::move(helps);
         to_.push_back(std::move(message));
@@ -212,6 +215,14 @@ class line_reader {
     /// The measure that the first word of a counted line was meant to be: `2 cupps flour`.
     static std::string measure_meant(const std::string& first_word) {
         if (is_counted_thing(first_word)) return "";
+        // Short forms that the language leaves out: `T` and `t` are too easily taken for each
+        // other.
+        constexpr std::pair<std::string_view, std::string_view> short_forms[] = {
+            {"c", "cup"},      {"c.", "cup"},      {"C", "cup"},     {"T", "tbsp"},
+            {"T.", "tbsp"},    {"t", "tsp"},       {"t.", "tsp"},    {"Tb", "tbsp"},
+            {"pkg", "packet"}, {"pkg.", "packet"}, {"pkt", "packet"}};
+        for (const auto& [form, meant] : short_forms)
+            if (first_word == form) return std::string(meant);
         std::vector<std::string> all = {"teaspoon", "tablespoon", "ounce", "pound",
                                         "gram",     "kilogram",   "litre", "millilitre"};
         for (const auto u : grammar::all_units) {

@@ -116,6 +116,9 @@ struct component {
     std::optional<grammar::yield> tray;
     std::optional<grammar::tin> tin;
     std::optional<grammar::words> percent;
+    std::optional<exact> at_most, at_least; ///< grams that the mixer or pot takes
+    bool whole_batch = false;               ///< made whole or not at all
+    std::string revision, date;             ///< of the file it stands in
     exact times = 1; ///< the written amounts are made so many times: 2 tarts, `per: 1 tart`
     std::optional<spread> mix; ///< grams of all lines, times `times`; nothing where one is unknown
     std::optional<spread> ready; ///< grams to portion: the mix less what is lost before

@@ -39,6 +39,21 @@ std::string many(const std::string& written) {
            ingredients::plural(ingredients::singular(written.substr(first)));
 }
 
+/// A limit by weight; one by volume is not compared with a mix.
+std::optional<exact> grams_of(const grammar::measure& m) {
+    const auto unit = m.in ? measures::weight_of(*m.in) : std::nullopt;
+    return unit ? std::optional<exact>(spread_of(m.quantity).used * unit->value) : std::nullopt;
+}
+
+/// Which version of its file a component is of.
+void add_version(component& c, const grammar::tree& file) {
+    for (const auto& b : file.blocks)
+        each_setting(b, [&](const grammar::setting& s) {
+            if (s.name == key::revision) c.revision = std::get<grammar::words>(s.value).text;
+            if (s.name == key::date) c.date = std::get<grammar::words>(s.value).text;
+        });
+}
+
 /// A component as its settings state it; lines and steps come later.
 component stated_component(const block& b) {
     component c;
@@ -61,6 +76,15 @@ component stated_component(const block& b) {
             break;
         case key::tin:
             c.tin = std::get<grammar::tin>(s.value);
+            break;
+        case key::whole_batch:
+            c.whole_batch = std::get<bool>(s.value);
+            break;
+        case key::at_most:
+            c.at_most = grams_of(std::get<grammar::measure>(s.value));
+            break;
+        case key::at_least:
+            c.at_least = grams_of(std::get<grammar::measure>(s.value));
             break;
         case key::percent:
             c.percent = std::get<grammar::words>(s.value);
@@ -302,6 +326,7 @@ class resolver {
         for (const auto& b : blocks_) {
             auto& names = scopes[b.file];
             auto c = stated_component(*b.written);
+            add_version(c, files_.trees[b.file]);
             grammar::diagnostics messages;
             c.lines = lines_of(*b.written, names, messages);
             c.steps = steps_of(*b.written, c.lines, c.station, messages);

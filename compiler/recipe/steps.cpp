@@ -216,10 +216,25 @@ class step_reader {
         to_.push_back(std::move(message));
     }
 
+    /// The words that the card prints: those in the bracket, where they name the thing; the line's
+    /// name where they are of its preparation alone, as in `[for the tin]`.
+    std::string said_for(std::size_t index, const std::string& said) const {
+        const auto wanted = ingredients::compared_words(said);
+        const auto& w = words_[index];
+        const auto names = [&](const std::vector<std::string>& name) {
+            return std::any_of(wanted.begin(), wanted.end(), [&](const auto& word) {
+                return std::find(name.begin(), name.end(), word) != name.end();
+            });
+        };
+        const bool is_named =
+            names(w.name) || std::any_of(w.other_names.begin(), w.other_names.end(), names);
+        return is_named ? said : lines_[index].name;
+    }
+
     std::optional<use> part_of(std::size_t index, const grammar::reference& r,
                                grammar::span where) {
         auto& s = spent_[index];
-        line_use result{index, r.name.text, {}, false, false};
+        line_use result{index, said_for(index, r.name.text), {}, false, false};
         s.mentioned = true;
         s.last = where;
         if (!r.of) {

@@ -96,9 +96,9 @@ grammar::diagnostic no_volume(const grammar::measure& m, const entry& what,
         error("no-volume-figure", m.where,
               fmt::format("what a {} of {} weighs is not known", grammar::short_name(*m.in), name));
     result.helps.push_back({"give its weight", {}});
-    result.helps.push_back({fmt::format("or define it: `ingredient: {}`, below it `weighs: 120 g "
-                                        "per cup` and `source: weighed here`",
-                                        what.name),
+    result.helps.push_back({fmt::format("or weigh one and define it: `ingredient: {}`, below it "
+                                        "`weighs: … g per {}` and `source: weighed here`",
+                                        what.name, grammar::short_name(*m.in)),
                             {}});
     return result;
 }

@@ -146,7 +146,11 @@ std::vector<std::string> cautions_for(const std::vector<hazard>& hazards) {
     std::vector<std::string> result;
     std::vector<std::string> raw_for_now, raw_for_others;
     for (const auto& h : hazards) {
-        if (h.cooked_here || h.cooked_later)
+        const bool is_cooked = h.cooked_here || h.cooked_later;
+        if (is_cooked && h.what == raw::pulses)
+            result.push_back("Dried pulses: boil them through, as the packet says; some beans are "
+                             "poisonous until they are boiled hard.");
+        else if (is_cooked)
             raw_for_now.push_back(name_of(h.what));
         else if (h.for_others)
             raw_for_others.push_back(name_of(h.what));
