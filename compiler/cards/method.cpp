@@ -227,19 +227,35 @@ std::vector<paragraph> method_of(const batch::component_batch& c, const batch::b
 
 namespace {
 
-/// The oven settings of one step, each with the first time that follows it.
+bool speaks_of_baking(const std::string& text) {
+    for (const auto& word : ingredients::compared_words(text))
+        if (word == "bake" || word == "baking") return true;
+    return false;
+}
+
+/// The oven settings of one step, each with the first time that follows it, and with further
+/// ones where the step bakes on: `12 min + 5–6 min`.
 std::vector<styles::oven_row> oven_of(const recipe::step& s) {
     std::vector<styles::oven_row> result;
+    bool bakes_on = false;
     for (const auto& part : s.parts) {
-        const auto* u = std::get_if<recipe::use>(&part);
-        if (!u) continue;
-        if (const auto* h = std::get_if<recipe::heat_use>(u); h && h->is_oven) {
+        if (const auto* text = std::get_if<std::string>(&part)) {
+            bakes_on = bakes_on || speaks_of_baking(*text);
+            continue;
+        }
+        const auto& u = std::get<recipe::use>(part);
+        if (const auto* h = std::get_if<recipe::heat_use>(&u); h && h->is_oven) {
             const auto d = measures::dial_settings(h->low, h->high, h->scale);
             result.push_back({d.celsius, d.fan, d.fahrenheit, d.gas, ""});
         }
-        if (const auto* t = std::get_if<recipe::time_use>(u);
-            t && !result.empty() && result.back().time.empty())
-            result.back().time = said_time(t->time);
+        const auto* t = std::get_if<recipe::time_use>(&u);
+        if (!t || result.empty()) continue;
+        auto& time = result.back().time;
+        if (time.empty())
+            time = said_time(t->time);
+        else if (bakes_on)
+            time += " + " + said_time(t->time);
+        bakes_on = false;
     }
     return result;
 }
@@ -259,8 +275,7 @@ std::string further_time(const recipe::step& s) {
     std::string time;
     for (const auto& part : s.parts) {
         if (const auto* text = std::get_if<std::string>(&part))
-            for (const auto& word : ingredients::compared_words(*text))
-                bakes = bakes || word == "bake" || word == "baking";
+            bakes = bakes || speaks_of_baking(*text);
         const auto* u = std::get_if<recipe::use>(&part);
         const auto* t = u ? std::get_if<recipe::time_use>(u) : nullptr;
         if (t && bakes && time.empty()) time = said_time(t->time);

@@ -133,6 +133,12 @@ TEST_CASE("each oven has the time that follows it") {
     CHECK(two[0].time == "35–40 min");
     CHECK(two[1].time == "5 min");
     CHECK(rows("- Heat the oven to [180 C].\n- Bake at [180 C] for [20 min].").size() == 1);
+    const auto time_of = [&](const std::string& steps) { return rows(steps).back().time; };
+    CHECK(time_of("- Bake at [180 C] for [12 min]; brush and bake for [5-6 min] more.") ==
+          "12 min + 5–6 min");
+    CHECK(time_of("- Bake at [180 C] for [12 min].\n- Brush and bake for [5 min] more.") ==
+          "12 min + 5 min");
+    CHECK(time_of("- Bake at [180 C] for [12 min]. Cool in the tin for [30 min].") == "12 min");
     CHECK(rows("- Boil to [118 C].").empty());
 }
 
