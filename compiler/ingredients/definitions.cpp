@@ -163,6 +163,7 @@ void add_file(table& to, std::string_view name, std::string_view text) {
         throw std::logic_error(fmt::format("the built-in table {} has a mistake", name));
     for (auto& e : found.entries) {
         e.built_in = true;
+        e.family = name.substr(0, name.find('.'));
         to.add(std::move(e));
     }
 }

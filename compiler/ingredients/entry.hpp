@@ -43,6 +43,7 @@ struct entry {
     std::vector<std::string> notes;
     bool poured = false; ///< a liquid, measured in ml
     bool built_in = false;
+    std::string family; ///< `flours`: the table's file it stands in; empty for one's own
     grammar::span where;
 };
 
