@@ -24,16 +24,26 @@ bool is_range(const recipe::line& l) {
                        [](const auto& a) { return a.quantity.low != a.quantity.high; });
 }
 
+/// What makes the weight of a line a range; empty where nothing does.
+std::string why_a_range(const recipe::line& l) {
+    std::string why = is_range(l) ? "how much is meant" : "";
+    const auto add = [&](const std::string& more) { why += (why.empty() ? "" : " and ") + more; };
+    const auto unit = l.written->amounts.front().in;
+    if (l.how == recipe::weighed_by::volume)
+        add(fmt::format("how the {} is filled", unit ? grammar::short_name(*unit) : "measure"));
+    if (l.how == recipe::weighed_by::piece && l.figure && l.figure->low < l.figure->high)
+        add("what one weighs");
+    return l.how == recipe::weighed_by::weight ? "" : why;
+}
+
 /// `281 g (255 to 319 g by how the cup is filled)`
 std::string said_weight(const recipe::line& l) {
     auto result = in_grams(l.grams->used);
     if (!l.written->equals.empty()) return result + ", as stated";
     const auto low = in_grams(l.grams->low), high = in_grams(l.grams->high);
-    if (l.how != recipe::weighed_by::volume || low == high) return result;
-    const auto unit = l.written->amounts.front().in;
-    return result + fmt::format(" ({} to {} by {}how the {} is filled)", low, high,
-                                is_range(l) ? "how much is meant and " : "",
-                                unit ? grammar::short_name(*unit) : "measure");
+    const auto why = why_a_range(l);
+    return why.empty() || low == high ? result
+                                      : result + fmt::format(" ({} to {} by {})", low, high, why);
 }
 
 std::string said_source(const recipe::line& l) {

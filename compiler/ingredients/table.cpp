@@ -41,6 +41,10 @@ std::string first_words(std::string_view name, std::size_t count) {
     return std::string(name.substr(0, i));
 }
 
+void add_once(std::vector<const entry*>& list, const entry* what) {
+    if (std::find(list.begin(), list.end(), what) == list.end()) list.push_back(what);
+}
+
 } // namespace
 
 country country_of(measures::system s) {
@@ -89,13 +93,19 @@ lookup table::find(std::string_view name, country from) const {
         if (!namings) continue;
         lookup result;
         result.description = first_words(bare, first);
+        const auto fits = [&](const naming& n) {
+            return n.where == country::any || n.where == from;
+        };
+        const auto own = std::count_if(namings->begin(), namings->end(), [&](const naming& n) {
+            return n.where == from && from != country::any;
+        });
+        const bool open = own > 1; // two things in one country: `cream` is single or double
         // The last definition of a name counts, as a later line does.
         for (const auto& n : *namings)
-            if (n.where == country::any || n.where == from)
-                result.match = holder->entries_[n.index].get();
+            if (fits(n) && !open) result.match = holder->entries_[n.index].get();
         if (!result.match)
             for (const auto& n : *namings)
-                result.readings.push_back(holder->entries_[n.index].get());
+                if (!open || fits(n)) add_once(result.readings, holder->entries_[n.index].get());
         return result;
     }
     return {};

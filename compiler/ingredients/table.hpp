@@ -15,8 +15,9 @@ namespace benchcard::ingredients {
 struct lookup {
     const entry* match = nullptr;
     std::string description;            ///< the words before the match: `sifted`, `large`
-    std::vector<const entry*> readings; ///< of a name that means two things in two countries,
-                                        ///< where the recipe does not say in which it was written
+    std::vector<const entry*> readings; ///< of a name that means several things: in two countries,
+                                        ///< where the recipe does not say in which it was written,
+                                        ///< or in its own
 };
 
 /// Ingredients by their names. A table may stand on another: what it does not hold is looked up
@@ -30,7 +31,8 @@ class table {
 
     void add(entry what);
 
-    /// The entry with the longest name that `name` ends in, plural, case and accents aside.
+    /// The entry with the longest name that `name` ends in, plural, case and accents aside. A name
+    /// that two entries bear in `from` alone (`cream (uk)`) matches neither: it has readings.
     lookup find(std::string_view name, country from) const;
     /// The names nearest to one that is not known, best first, at most `most`.
     std::vector<std::string> near(std::string_view name, std::size_t most = 3) const;

@@ -140,17 +140,18 @@ class line_reader {
 
     void say_two_readings(const grammar::words& name,
                           const std::vector<const ingredients::entry*>& readings) {
-        auto message = error_at(
-            "two-readings", name.where,
-            readings.size() > 1
-                ? fmt::format("`{}` is one thing in Britain and another in the United States",
-                              name.text)
-                : fmt::format("`{}` is understood in Britain or in the United States alone",
-                              name.text));
+        const bool settled = // whose words these are is known, and they are open all the same
+            ingredients::country_of(names_.system()) != ingredients::country::any;
+        const char* what = "is one thing in Britain and another in the United States";
+        if (readings.size() == 1) what = "is understood in Britain or in the United States alone";
+        if (readings.size() > 1 && settled) what = "may be more than one thing";
+        auto message =
+            error_at("two-readings", name.where, fmt::format("`{}` {}", name.text, what));
         for (const auto* e : readings)
             message.notes.push_back({fmt::format("it may be {}", e->name), {}});
-        message.helps.push_back({"name the one that is meant, or say `measures: uk` or `measures: "
-                                 "us` at the head of the file",
+        message.helps.push_back({settled ? "name the one that is meant"
+                                         : "name the one that is meant, or say `measures: uk` or "
+                                           "`measures: us` at the head of the file",
                                  {}});
         to_.push_back(std::move(message));
     }

@@ -131,6 +131,21 @@ TEST_CASE("gas marks are those of GNU units") {
           near(gnu("tempC(180)", "gasmark")));
 }
 
+TEST_CASE("the dial of a gas oven is the one of GNU units, either way") {
+    for (const exact& mark : {exact(1, 4), exact(1, 2), exact(1), exact(2), exact(3), exact(4),
+                              exact(5), exact(6), exact(7), exact(8), exact(9), exact(10)}) {
+        const std::string asked = fmt::format("gasmark({})", approximately(mark));
+        INFO(asked);
+        const double fahrenheit = std::round(gnu(asked, "tempF"));
+        const dial by_mark = dial_settings(mark, mark, oven_scale::gas_mark);
+        CHECK(by_mark.fahrenheit == fmt::format("{} °F", fahrenheit));
+        const exact figure = static_cast<int>(fahrenheit);
+        CHECK(dial_settings(figure, figure, oven_scale::fahrenheit) == by_mark);
+        // The °C that charts print beside a mark is rounded, at 9 from 246 to 240.
+        CHECK(std::stod(by_mark.celsius) == Approx(gnu(asked, "tempC")).margin(6.2));
+    }
+}
+
 TEST_CASE("Celsius and Fahrenheit are those of GNU units") {
     for (const int degrees : {-40, 0, 32, 180, 212, 350, 500}) {
         INFO(degrees);
