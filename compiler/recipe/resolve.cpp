@@ -166,9 +166,8 @@ class resolver {
     /// gives for it, that is said.
     void compare_with_table(const ingredients::entry& own) {
         const auto known = table_.find(own.name, ingredients::country::any);
-        if (!known.match ||
-            ingredients::compared_name(known.match->name) != ingredients::compared_name(own.name))
-            return;
+        const bool ends_in_its_name = known.match && !known.description.empty(); // `our flour`
+        if (!known.match || ends_in_its_name) return;
         const auto here = density_of(own, "");
         const auto there = density_of(*known.match, "");
         if (!here || !there || (here->used >= there->low && here->used <= there->high)) return;

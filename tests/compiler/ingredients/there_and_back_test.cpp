@@ -1,4 +1,5 @@
 #include "../recipe/reading.hpp"
+#include "compiler/batch/batch.hpp"
 #include "compiler/ingredients/table.hpp"
 #include "compiler/measures/kitchen.hpp"
 #include "compiler/recipe/weighing.hpp"
@@ -201,6 +202,43 @@ TEST_CASE("counted ingredients turned into grams are the count again, exactly") 
             CHECK(weighed.grams->low / weighed.figure->low.value == number);
             CHECK(weighed.grams->high / weighed.figure->high.value == number);
         }
+}
+
+/// A recipe with a line for every ingredient: by weight, and in each way its weight is known.
+std::string recipe_of_everything() {
+    std::string lines;
+    for (const auto* e : built_in_table().entries()) {
+        lines += "37 g " + e->name + "\n";
+        if (recipe::density_of(*e, "")) lines += "2/3 cup " + e->name + "\n";
+        for (const auto& f : e->figures)
+            if (!f.volume && !f.is_stick && f.where != country::uk)
+                lines += "3-4 " + f.state + " " + f.piece + " " + e->name + "\n";
+    }
+    return testing::with_lines(lines, "measures: us");
+}
+
+TEST_CASE("scaling every ingredient by a and by b is scaling by ab, and the lines make the mix") {
+    const auto c = testing::compiled(recipe_of_everything());
+    REQUIRE_FALSE(grammar::has_errors(c->messages));
+    REQUIRE(c->meaning.product().lines.size() > 1000);
+    const exact a(2, 3), b(9, 7);
+    const auto once = batch::scale(c->meaning, a), both = batch::scale(c->meaning, a * b);
+    const auto &of_once = once.components.front(), &of_both = both.components.front();
+    exact sum = 0;
+    for (std::size_t i = 0; i < of_once.lines.size(); ++i) {
+        const auto &line = of_once.lines[i], &more = of_both.lines[i];
+        INFO(line.of->name);
+        REQUIRE(line.grams);
+        sum += line.grams->used;
+        CHECK(line.grams->low * b == more.grams->low);
+        CHECK(line.grams->used * b == more.grams->used);
+        CHECK(line.grams->high * b == more.grams->high);
+        CHECK(line.grams->used == line.of->grams->used * a);
+        if (line.count) CHECK(line.count->used * b == more.count->used);
+        if (line.ml) CHECK(line.ml->used * b == more.ml->used);
+    }
+    CHECK(sum == *of_once.mix);
+    CHECK(sum == c->meaning.product().mix->used * a);
 }
 
 } // namespace benchcard::ingredients
