@@ -111,7 +111,8 @@ class dealer {
         const auto& made = c.of->made;
         if (c.pieces) {
             result = said_pieces(*c.pieces, made.piece);
-            if (made.each && !c.of->is_assembly) result += " of " + said_each(*made.each);
+            if (made.each && !c.of->is_assembly)
+                result += " of " + said_each(*made.each) + said_count_range(c);
         } else if (c.of->made.ml) {
             const auto s = measures::in_a_jug({*made.ml * b_.factor});
             result = s.figure + " " + s.unit;
@@ -123,6 +124,19 @@ class dealer {
         if (!product.pieces) return result;
         return result + (result.empty() ? "for " : " · for ") +
                said_pieces(*product.pieces, product.of->made.piece);
+    }
+
+    /// Of `rounds of 20-22 g`, whose number is worked out: how many of either size.
+    std::string said_count_range(const component_batch& c) const {
+        const auto& made = c.of->made;
+        const bool is_worked_out = c.of->makes && c.of->makes->each && !c.of->makes->count;
+        if (!is_worked_out || made.each->low == made.each->high || !c.ready) return "";
+        const auto number = [&](const exact& each) {
+            return measures::in_decimals(measures::whole_part(*c.ready / each), 0);
+        };
+        return fmt::format(" ({} of {} to {} of {})", number(made.each->high),
+                           said_grams(made.each->high), number(made.each->low),
+                           said_grams(made.each->low));
     }
 
     static std::string said_each(const recipe::spread& each) {
@@ -181,15 +195,27 @@ class dealer {
         }
         if (is_product) return result;
         if (c.left_pieces && *c.left_pieces >= 1)
-            result.push_back(
-                {measures::with_fraction(measures::whole_part(*c.left_pieces)), "",
-                 fmt::format("{} over after this order{}", ingredients::plural(c.of->made.piece),
-                             said_left_keeps(c))});
+            result.push_back({measures::with_fraction(measures::whole_part(*c.left_pieces)), "",
+                              fmt::format("{} over{} after this order{}", piece_left(c),
+                                          said_left_weight(c), said_left_keeps(c))});
         else if (!c.left_pieces && c.left_grams && *c.left_grams >= least_left_over(c)) {
             const auto s = shown_left(c);
             result.push_back({s.figure, s.unit, "over after this order" + said_left_keeps(c)});
         }
         return result;
+    }
+
+    /// `rounds`, or `round` of a single one.
+    static std::string piece_left(const component_batch& c) {
+        const bool is_one = measures::whole_part(*c.left_pieces) == 1;
+        return is_one ? c.of->made.piece : ingredients::plural(c.of->made.piece);
+    }
+
+    /// What those that are over weigh, ` (198 g)`; nothing where that is not known.
+    static std::string said_left_weight(const component_batch& c) {
+        if (!c.baked || !c.pieces || *c.pieces <= 0) return "";
+        const exact each = *c.baked / *c.pieces;
+        return " (" + said_grams(each * measures::whole_part(*c.left_pieces)) + ")";
     }
 
     /// What clings to a spatula is no left-over: under 2 % of what is made, or under 5 g.
@@ -218,10 +244,20 @@ class dealer {
             const auto over = *c.ready - *c.made_grams;
             if (over >= 1 && c.of->makes && c.of->makes->each)
                 result += fmt::format(", {} over", said_grams(over));
+        } else if (const auto over = over_whole(c)) {
+            result += fmt::format(": {}, {} over", said_grams(*c.made_grams), said_grams(*over));
         }
         if (c.baked && c.made_grams && *c.baked != *c.made_grams)
             result += fmt::format(", {} baked", said_grams(*c.baked));
         return result;
+    }
+
+    /// What a mix gives above the weight that is to be made, where it is more than clings to a
+    /// bowl.
+    static std::optional<exact> over_whole(const component_batch& c) {
+        if (!c.of->makes || !c.of->makes->whole || !c.made_grams || !c.ready) return std::nullopt;
+        const exact over = *c.ready - *c.made_grams;
+        return over >= least_left_over(c) ? std::optional(over) : std::nullopt;
     }
 
     static paragraph said_allergens(const safety::allergens& a) {
@@ -288,11 +324,15 @@ class dealer {
         return p;
     }
 
-    /// The version of the file that the component stands in, which may be another's.
+    /// The version of the file that the component stands in, which may be another's, and how many
+    /// messages its `accept:` lines have taken away.
     static std::string said_revision(const recipe::component& c) {
         std::vector<std::string> parts;
         if (!c.revision.empty()) parts.push_back("rev " + c.revision);
         if (!c.date.empty()) parts.push_back(c.date);
+        if (const auto accepted = c.accepts.size(); accepted > 0)
+            parts.push_back(
+                fmt::format("{} check{} accepted", accepted, accepted == 1 ? "" : "s"));
         return joined(parts, " · ");
     }
 };
@@ -328,6 +368,12 @@ std::string fingerprint_of(const card& c) {
                                  &row.spoons, &row.percent})
             d.add(*text);
     for (const auto& t : c.totals) d.add(t.amount), d.add(t.unit), d.add(t.text);
+    // A card without a table keeps the fingerprint it had before there were any.
+    for (const auto& heading : c.table.headings) d.add(heading);
+    for (const auto& row : c.table.rows) {
+        d.add(row.name), d.add(row.remark);
+        for (const auto& figure : row.figures) d.add(figure);
+    }
     for (const auto* list : {&c.method, &c.cautions, &c.notes}) {
         for (const auto& p : *list) d.add(p);
         d.add("end of list");

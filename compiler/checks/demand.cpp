@@ -1,6 +1,6 @@
 #include "compiler/recipe/demand.hpp"
 #include "compiler/checks/checks.hpp"
-#include "compiler/ingredients/names.hpp"
+#include "compiler/checks/said.hpp"
 #include "compiler/measures/kitchen.hpp"
 
 #include <fmt/format.h>
@@ -12,15 +12,6 @@ namespace {
 using grammar::severity;
 using recipe::component;
 using recipe::demand;
-
-std::string in_grams(const exact& value) {
-    return measures::in_decimals(value, value < 10 ? 1 : 0) + " g";
-}
-
-std::string in_pieces(const exact& number, const component& c) {
-    const auto word = number == 1 ? c.made.piece : ingredients::plural(c.made.piece);
-    return measures::with_fraction(number) + " " + word;
-}
 
 /// `2 cases each, 2 times: 4 cases`
 std::string said_use(const recipe::recipe& r, const demand::user& u, const component& used) {

@@ -1,6 +1,7 @@
 #include "compiler/diagnostics/kinds.hpp"
 
 #include "grammar/parse.hpp"
+#include "styles/style.hpp"
 
 #include <algorithm>
 
@@ -14,27 +15,53 @@ namespace {
 std::vector<kind_entry> recipe_kinds() {
     using enum grammar::severity;
     return {
+        {"accept-error", error, "an error that is to be accepted"},
+        {"accept-unknown", error, "a kind of message to accept that does not exist"},
+        {"accept-unneeded", hint, "something accepted that is not there"},
+        {"accept-without-reason", error, "something accepted without a reason"},
         {"ambiguous-reference", error, "words in brackets that may mean two lines"},
         {"assembly-not-last", error, "a component after the assembly"},
+        {"bake-without-heat", warning, "a bake whose heat no step gives"},
+        {"choux-egg", hint, "choux paste with too little egg for its flour, or too much"},
         {"circular-components", error, "components that are made of each other"},
         {"circular-use", error, "files that use each other"},
+        {"cooling-not-said", hint, "what was heated and keeps chilled, without how it is cooled"},
+        {"custard-egg", hint, "custard with too little egg for its milk, or too much"},
         {"demand-exceeds-yield", error, "more of a component is used than is made"},
         {"differs-from-table", hint,
          "an ingredient of one's own that weighs other than the table gives"},
         {"duplicate-component", error, "two components of one name"},
+        {"flavour-high", hint, "far more of a spice or an extract than the mix takes"},
+        {"flour-high", hint, "so much flour that all else is too little"},
+        {"flour-low", hint, "so little flour that all else is too much"},
+        {"ganache-cream", hint, "ganache with too little cream for its chocolate, or too much"},
+        {"gelling-high", hint, "more gelatine or agar than the liquid takes"},
+        {"gelling-low", hint, "too little gelatine or agar to set the liquid"},
+        {"house-rule", error, "something that the house requires and that is missing"},
+        {"hydration-high", hint, "a dough far wetter than its name says"},
+        {"hydration-low", hint, "a dough far drier than its name says"},
+        {"jam-sugar", hint, "jam with too little sugar for its fruit, or too much"},
+        {"leavening-high", hint, "more baking powder or bicarbonate than the flour takes"},
+        {"leavening-low", hint, "too little baking powder to raise the flour"},
         {"line-outside-component", error, "an ingredient or a step before the first component"},
+        {"meringue-sugar", hint, "meringue with too little sugar for its egg white, or too much"},
+        {"mix-left-over", warning, "the ingredients weigh more than is to be made"},
         {"mix-too-small", error, "more is to be made than the ingredients weigh"},
         {"no-piece-weight", hint, "something counted whose weight is not known"},
         {"no-volume-figure", error, "a cup or spoon of something whose density is not known"},
         {"not-a-measure", warning, "heaped, rounded and scant measures"},
         {"not-in-sticks", error, "a stick of something that is not sold in sticks"},
         {"nothing-left", error, "the rest of what was used up before"},
+        {"odd-piece-left", hint, "pieces that do not come out even"},
+        {"out-of-scale", warning, "an amount far from those around it"},
+        {"oven-without-time", warning, "an oven's heat without a time"},
         {"pair-disagrees", error, "a weight and a volume that cannot both be right"},
         {"part-cannot-be-compared", error,
          "part of an ingredient in another measure than the whole"},
         {"part-of-some", error, "part of an ingredient that has no amount"},
         {"parts-do-not-add-up", error, "parts of an ingredient that leave some of it unused"},
         {"parts-exceed-whole", error, "parts of an ingredient that are more than there is"},
+        {"pastry-fat", hint, "pastry with too little fat for its flour, or too much"},
         {"per-other-piece", error, "amounts for another piece than the block makes"},
         {"per-without-makes", error, "amounts for one piece, without how many are made"},
         {"per-without-number", error, "amounts for a number of pieces that is not given"},
@@ -43,8 +70,16 @@ std::vector<kind_entry> recipe_kinds() {
         {"range-upside-down", error, "a range that runs from the larger number to the smaller"},
         {"read-as-shorter-name", hint,
          "a name read as a shorter one, with allergens of the words before it"},
+        {"rest-before-part", error, "a part of an ingredient taken after its rest"},
+        {"salt-high", hint, "more salt than can be eaten"},
+        {"salt-low", hint, "a bread with little salt, or none"},
         {"second-assembly", error, "two assemblies in one recipe"},
+        {"sponge-sugar", hint, "sponge with too little sugar for its flour, or too much"},
+        {"spoon-among-cups", hint,
+         "a teaspoon of what is measured in cups everywhere else"},
         {"temperatures-disagree", warning, "two scales of one temperature that differ"},
+        {"tin-not-filled", warning, "a tin that is not a quarter full"},
+        {"tin-overflows", warning, "a tin that holds less than goes into it"},
         {"too-many-files", error, "a recipe that uses more files than can be read"},
         {"two-readings", error, "a name that means two things in two countries"},
         {"unknown-ingredient", hint, "an ingredient that is not in the table"},
@@ -52,12 +87,15 @@ std::vector<kind_entry> recipe_kinds() {
         {"unknown-measures", error, "cups and spoons of a name that does not exist"},
         {"unknown-piece", error, "a component counted in pieces that it is not made in"},
         {"unknown-reference", error, "words in brackets that name no line"},
+        {"unknown-requirement", error, "something a house cannot require"},
         {"unknown-volume", error, "a cup or spoon of something that is not in the table"},
         {"unreadable-file", error, "a used file that cannot be read"},
         {"unsettled-measure", error, "a cup, pint or fluid ounce without whose it is"},
         {"unusable-figure", error, "a weight in a definition that cannot be used"},
         {"unused-component", warning, "a component that no other part uses"},
         {"unused-ingredient", warning, "an ingredient that no step uses"},
+        {"yeast-high", hint, "so much yeast that the dough races"},
+        {"yeast-low", hint, "too little yeast for the time it has"},
     };
 }
 
@@ -68,6 +106,8 @@ const std::vector<kind_entry>& all_kinds() {
         auto all = recipe_kinds();
         const auto& read = grammar::parse_kinds();
         all.insert(all.end(), read.begin(), read.end());
+        const auto printed = styles::kinds();
+        all.insert(all.end(), printed.begin(), printed.end());
         std::sort(all.begin(), all.end(),
                   [](const auto& a, const auto& b) { return a.name < b.name; });
         return all;

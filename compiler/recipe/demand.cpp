@@ -19,7 +19,7 @@ demand::user user_of(const recipe& r, std::size_t component_index, std::size_t l
         if (made.pieces) u.pieces = made.pieces->used * *u.share;
     } else if (l.count && made.pieces) {
         u.pieces = l.count->used * c.times;
-    } else if (l.count) {
+    } else if (l.count && made.piece.empty()) {
         u.share = l.count->used * c.times; // `1 Custard`: the whole of it
         if (baked) u.grams = baked->used * *u.share;
     } else if (l.ml && made.ml) {

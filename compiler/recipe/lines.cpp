@@ -312,11 +312,17 @@ class line_reader {
             return;
         }
         result.grams = stated.grams;
-        if (!found.problem && found.grams) check_pair(written, *stated.grams, *found.grams, result);
+        if (found.problem || !found.grams) return;
+        const bool both_weights = is_weighed_in_grams(written.amounts);
+        const bool fits = both_weights ? check_ounces(written, *stated.grams, *found.grams)
+                                       : check_pair(written, *stated.grams, *found.grams, result);
+        if (!fits) result.grams.reset(); // which of the two is meant is not known
     }
 
-    void check_pair(const grammar::ingredient_line& written, const spread& stated,
+    bool check_pair(const grammar::ingredient_line& written, const spread& stated,
                     const spread& reckoned, const line& l);
+    bool check_ounces(const grammar::ingredient_line& written, const spread& stated,
+                      const spread& reckoned);
     void find_component_amount(line& result, const grammar::ingredient_line& written);
 };
 
@@ -324,11 +330,12 @@ class line_reader {
 /// rounded when recipes are written: 3 % is common practice.
 const exact pair_tolerance = exact(3, 100);
 
-void line_reader::check_pair(const grammar::ingredient_line& written, const spread& stated,
+/// False where it disagrees, which has been said.
+bool line_reader::check_pair(const grammar::ingredient_line& written, const spread& stated,
                              const spread& reckoned, const line& l) {
     const bool fits = stated.used >= reckoned.low * (1 - pair_tolerance) &&
                       stated.used <= reckoned.high * (1 + pair_tolerance);
-    if (fits) return;
+    if (fits) return true;
     const auto g = [](const exact& v) { return fmt::format("{:.0f}", approximately(v)); };
     const grammar::span pair{written.where.file, written.amounts.front().where.begin,
                              written.equals.back().where.end};
@@ -341,6 +348,26 @@ void line_reader::check_pair(const grammar::ingredient_line& written, const spre
     if (l.figure && !l.figure->source.empty())
         message.notes.push_back({"by " + l.figure->source, {}});
     to_.push_back(std::move(message));
+    return false;
+}
+
+/// `8 oz = 225 g`, both weights. Books round an ounce to 25 or to 30 g (common practice).
+bool line_reader::check_ounces(const grammar::ingredient_line& written, const spread& stated,
+                               const spread& reckoned) {
+    const bool in_ounces = std::any_of(written.amounts.begin(), written.amounts.end(),
+                                       [](const auto& m) { return m.in == grammar::unit::ounce; });
+    const exact ounce = measures::weight_of(grammar::unit::ounce)->value;
+    const exact low = in_ounces ? exact(25 / ounce) : exact(1);
+    const exact high = in_ounces ? exact(30 / ounce) : exact(1);
+    if (stated.used >= reckoned.low * low * (1 - pair_tolerance) &&
+        stated.used <= reckoned.high * high * (1 + pair_tolerance))
+        return true;
+    const grammar::span pair{written.where.file, written.amounts.front().where.begin,
+                             written.equals.back().where.end};
+    to_.push_back(error_at("pair-disagrees", pair,
+                           fmt::format("{:.0f} g is stated, and the weight beside it is {:.0f} g",
+                                       approximately(stated.used), approximately(reckoned.used))));
+    return false;
 }
 
 void line_reader::find_component_amount(line& result, const grammar::ingredient_line& written) {

@@ -98,6 +98,12 @@ struct yield {
     std::optional<exact> ml;      ///< where it is stated as a volume
 };
 
+/// A hint or warning that its block does without: `accept: salt-low, it is a salt-free loaf`.
+struct accepted {
+    std::string kind, reason; ///< the reason is empty where none is given
+    grammar::span kind_where;
+};
+
 /// A component or the assembly.
 struct component {
     std::string title;
@@ -105,6 +111,10 @@ struct component {
     bool is_assembly = false;
     std::string station;
     std::vector<line> lines;
+    std::vector<std::string> unread; ///< the lines that could not be read, as written
+    /// Whether one of these bears on weights: then what is made is not known, and no message
+    /// follows from it.
+    bool weight_unread = false;
     std::vector<step> steps;
     std::vector<std::string> notes, cautions;
     std::vector<grammar::keeping> keeps;
@@ -118,6 +128,7 @@ struct component {
     std::optional<grammar::words> percent;
     std::optional<exact> at_most, at_least; ///< grams that the mixer or pot takes
     bool whole_batch = false;               ///< made whole or not at all
+    std::vector<accepted> accepts;          ///< the product has those of the recipe's head too
     std::string revision, date;             ///< of the file it stands in
     exact times = 1; ///< the written amounts are made so many times: 2 tarts, `per: 1 tart`
     std::optional<spread> mix; ///< grams of all lines, times `times`; nothing where one is unknown
@@ -139,6 +150,9 @@ struct recipe {
 
     const component& product() const { return components.back(); }
 };
+
+/// What an `accept:` line says: a kind, and after the first comma the reason.
+accepted accepted_by(const grammar::setting& s);
 
 /// The loss that is left of a hundred: 8 % lost is 92/100, as a spread (the smallest loss last).
 spread kept_after(const grammar::loss& l);

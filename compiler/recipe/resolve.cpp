@@ -86,6 +86,9 @@ component stated_component(const block& b) {
         case key::at_least:
             c.at_least = grams_of(std::get<grammar::measure>(s.value));
             break;
+        case key::accept:
+            c.accepts.push_back(accepted_by(s));
+            break;
         case key::percent:
             c.percent = std::get<grammar::words>(s.value);
             break;
@@ -108,6 +111,31 @@ component stated_component(const block& b) {
         }
     });
     return c;
+}
+
+/// Whether a line that could not be read may change what its block weighs or makes. A step does
+/// not, and of the settings only a few do.
+bool may_bear_on_weight(std::string_view line) {
+    const auto first = line.find_first_not_of(" \t");
+    if (first == line.npos) return false;
+    line.remove_prefix(first);
+    const auto digits = line.find_first_not_of("0123456789");
+    const bool is_numbered = digits != 0 && digits != line.npos &&
+                             (line[digits] == '.' || line[digits] == ')') &&
+                             digits + 1 < line.size() && line[digits + 1] == ' ';
+    if (is_numbered || line.front() == '-' || line.front() == '*' || line.starts_with("•"))
+        return false;
+    const auto* setting = grammar::setting_named(line.substr(0, line.find(':')));
+    if (!setting || line.find(':') == line.npos) return true;
+    return setting->name == key::makes || setting->name == key::loss || setting->name == key::per;
+}
+
+std::vector<std::string> unread_in(const block& b, const grammar::source& file) {
+    std::vector<std::string> result;
+    for (const auto& item : b.items)
+        if (const auto* u = std::get_if<grammar::unread>(&item.value))
+            result.emplace_back(file.text_of(u->where));
+    return result;
 }
 
 class resolver {
@@ -147,6 +175,7 @@ class resolver {
     std::vector<component> made_;
     std::vector<grammar::diagnostics> messages_; ///< of each block
     std::size_t own_blocks_ = 0;
+    bool head_unread_ = false; ///< a line of the head that may say what the product makes
 
     void say(grammar::diagnostic message) { result_.messages.push_back(std::move(message)); }
 
@@ -210,6 +239,8 @@ class resolver {
         for (const auto& b : files_.trees.front().blocks) {
             if (b.is != block::sort::recipe && b.is != block::sort::before) continue;
             if (b.is == block::sort::recipe) r.title = b.title.text;
+            for (const auto& line : unread_in(b, files_.sources.front()))
+                head_unread_ = head_unread_ || may_bear_on_weight(line);
             each_setting(b, [&](const grammar::setting& s) { read_head_setting(r, s); });
         }
     }
@@ -326,9 +357,13 @@ class resolver {
             auto& names = scopes[b.file];
             auto c = stated_component(*b.written);
             add_version(c, files_.trees[b.file]);
+            c.unread = unread_in(*b.written, files_.sources[b.file]);
+            c.weight_unread = std::any_of(c.unread.begin(), c.unread.end(), [](const auto& line) {
+                return may_bear_on_weight(line);
+            });
             grammar::diagnostics messages;
             c.lines = lines_of(*b.written, names, messages);
-            c.steps = steps_of(*b.written, c.lines, c.station, messages);
+            c.steps = steps_of(*b.written, c, messages);
             made_.push_back(std::move(c));
             messages_.push_back(std::move(messages));
         }
@@ -427,12 +462,26 @@ class resolver {
         auto& product = r.components.back();
         if (!product.makes && r.makes) product.makes = r.makes, product.makes_where = r.makes_where;
         if (product.title.empty()) product.title = r.title;
+        add_accepts_of_head(product);
+        product.weight_unread = product.weight_unread || head_unread_;
+    }
+
+    /// What the head accepts is said with the product.
+    void add_accepts_of_head(component& product) {
+        for (const auto& b : files_.trees.front().blocks) {
+            const bool is_head = b.is == block::sort::recipe || b.is == block::sort::before;
+            if (!is_head || &b == product.written) continue;
+            each_setting(b, [&](const grammar::setting& s) {
+                if (s.name == key::accept) product.accepts.push_back(accepted_by(s));
+            });
+        }
     }
 
     /// `per: 1 tart` of `makes: 2 tarts`: the amounts are made twice.
     void settle_times(component& c) {
         if (!c.per) return;
         const auto* whole = c.makes ? &*c.makes : nullptr;
+        if (c.weight_unread && !whole) return;
         if (!whole || !whole->count) {
             auto message = error_at("per-without-makes", c.per_where,
                                     fmt::format("{} does not say how many it makes, so how often "
@@ -463,6 +512,18 @@ class resolver {
 };
 
 } // namespace
+
+accepted accepted_by(const grammar::setting& s) {
+    const auto& said = std::get<grammar::words>(s.value);
+    const auto comma = std::min(said.text.find(','), said.text.size());
+    auto kind = said.text.substr(0, comma);
+    kind.erase(kind.find_last_not_of(' ') + 1);
+    const auto begin = said.text.find_first_not_of(" ,", comma);
+    return {kind,
+            begin == said.text.npos ? "" : said.text.substr(begin),
+            {said.where.file, said.where.begin,
+             said.where.begin + static_cast<std::uint32_t>(kind.size())}};
+}
 
 resolved resolve(const book& files, const ingredients::table& table, system override) {
     return resolver(files, table, override).run();

@@ -44,9 +44,10 @@ class scope {
 /// component. Messages go to `to`.
 std::vector<line> lines_of(const grammar::block& written, scope& names, grammar::diagnostics& to);
 
-/// The steps of a block: its brackets against its lines. Messages go to `to`.
-std::vector<step> steps_of(const grammar::block& written, const std::vector<line>& lines,
-                           const std::string& station, grammar::diagnostics& to);
+/// The steps of a block: its brackets against the lines of the component that it opens, whose
+/// settings and unread lines are known. Messages go to `to`, none about what an unread line names.
+std::vector<step> steps_of(const grammar::block& written, const component& c,
+                           grammar::diagnostics& to);
 
 /// Works out what each component makes from what goes into it, in the order they stand, each
 /// after those it uses; and the weight of lines that are components.

@@ -46,16 +46,18 @@ line_words words_of(const line& l) {
 struct spent {
     bool whole = false;
     exact parts = 0;
-    bool rest = false;
+    std::optional<grammar::span> rest; ///< where the rest was taken
     bool mentioned = false;
     grammar::span last;
 };
 
 class step_reader {
   public:
-    step_reader(const std::vector<line>& lines, std::string station, grammar::diagnostics& to)
-        : lines_(lines), station_(std::move(station)), to_(to), spent_(lines.size()) {
-        for (const auto& l : lines) words_.push_back(words_of(l));
+    step_reader(const component& c, grammar::diagnostics& to)
+        : lines_(c.lines), station_(c.station), to_(to), spent_(c.lines.size()) {
+        for (const auto& l : lines_) words_.push_back(words_of(l));
+        for (const auto& text : c.unread)
+            for (auto& word : words_in(text)) unread_words_.push_back(std::move(word));
     }
 
     std::vector<step> read(const grammar::block& written) {
@@ -75,9 +77,33 @@ class step_reader {
     std::string station_;
     grammar::diagnostics& to_;
     std::vector<line_words> words_;
+    std::vector<std::string> unread_words_; ///< of the lines that could not be read
     std::vector<spent> spent_;
     std::vector<step> steps_;
     std::vector<const grammar::step*> written_; ///< the same, as written
+
+    /// The words of a text as they are compared, whatever stands between them.
+    static std::vector<std::string> words_in(std::string text) {
+        std::replace_if(
+            text.begin(), text.end(),
+            [](char c) {
+                return std::string_view("[](){}:;,.!?=\t\r\n").find(c) != std::string::npos;
+            },
+            ' ');
+        return ingredients::compared_words(text);
+    }
+
+    /// Whether a line that could not be read speaks of all these words: then it is the cause of
+    /// what seems to be missing.
+    bool is_in_unread(const std::vector<std::string>& words) const {
+        return !words.empty() && all_among(words, unread_words_);
+    }
+
+    /// The same of a line's name, or of its last word alone: a step may call it by that.
+    bool may_be_used_in_unread(std::size_t index) const {
+        const auto& name = words_[index].name;
+        return !name.empty() && is_in_unread({name.back()});
+    }
 
     void read_step(const grammar::step& written) {
         step result;
@@ -127,10 +153,11 @@ class step_reader {
         rest_use result;
         for (std::size_t i = 0; i < lines_.size(); ++i) {
             if (spent_[i].mentioned) continue;
-            spent_[i] = {true, 0, false, true, where};
+            spent_[i] = {true, 0, {}, true, where};
             result.lines.push_back(i);
         }
         if (result.lines.empty()) {
+            if (!unread_words_.empty()) return std::nullopt; // the rest may stand there
             to_.push_back(error_at("nothing-left", where,
                                    "every ingredient was used before, so there is no rest"));
             return std::nullopt;
@@ -162,6 +189,8 @@ class step_reader {
     std::optional<use> named(const grammar::reference& r, grammar::span where) {
         const auto found = candidates(r.name.text);
         if (found.size() == 1) return part_of(found.front(), r, where);
+        if (found.empty() && is_in_unread(ingredients::compared_words(r.name.text)))
+            return std::nullopt;
         if (found.empty())
             say_unknown(r);
         else
@@ -260,8 +289,12 @@ class step_reader {
             say_more_than_whole(index, where, 1 + *share);
             return std::nullopt;
         }
+        if (s.rest) {
+            say_rest_before_part(index, *s.rest, where);
+            return std::nullopt;
+        }
         s.parts += *share;
-        s.rest = s.rest || result.is_rest;
+        if (result.is_rest) s.rest = where;
         if (s.parts > 1) {
             say_more_than_whole(index, where, s.parts);
             s.parts = 1;
@@ -318,10 +351,20 @@ class step_reader {
         to_.push_back(std::move(message));
     }
 
+    /// `[butter: rest]`, and a part of it only afterwards.
+    void say_rest_before_part(std::size_t index, grammar::span rest, grammar::span part) {
+        auto message = error_at(
+            "rest-before-part", part,
+            fmt::format("a part of the {} is taken after its rest was", lines_[index].name));
+        message.notes.push_back({"all that was left of it is used here", rest});
+        message.helps.push_back({"take the rest where the last of it is used", {}});
+        to_.push_back(std::move(message));
+    }
+
     void check_parts() {
         for (std::size_t i = 0; i < lines_.size(); ++i) {
             const auto& s = spent_[i];
-            if (s.whole || s.parts == 0 || s.parts >= 1) continue;
+            if (s.whole || s.parts == 0 || s.parts >= 1 || may_be_used_in_unread(i)) continue;
             auto message =
                 error_at("parts-do-not-add-up", s.last,
                          fmt::format("the steps use {:.0f} % of the {} and leave the rest",
@@ -336,6 +379,7 @@ class step_reader {
     void check_unused() {
         for (std::size_t i = 0; i < lines_.size(); ++i) {
             if (spent_[i].mentioned || lines_[i].optional || lines_[i].some) continue;
+            if (may_be_used_in_unread(i)) continue;
             if (say_plain_mention(i)) continue;
             grammar::diagnostic message{"unused-ingredient",
                                         severity::warning,
@@ -396,9 +440,9 @@ class step_reader {
 
 } // namespace
 
-std::vector<step> steps_of(const grammar::block& written, const std::vector<line>& lines,
-                           const std::string& station, grammar::diagnostics& to) {
-    return step_reader(lines, station, to).read(written);
+std::vector<step> steps_of(const grammar::block& written, const component& c,
+                           grammar::diagnostics& to) {
+    return step_reader(c, to).read(written);
 }
 
 } // namespace benchcard::recipe

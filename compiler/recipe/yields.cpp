@@ -23,19 +23,9 @@ bool is_after_portioning(const grammar::loss& l) {
 
 namespace {
 
-using grammar::severity;
-
 spread times(const spread& a, const spread& b) {
     return {a.low * b.low, a.used * b.used, a.high * b.high};
 }
-
-std::string grams(const exact& value) {
-    return measures::in_decimals(value, value < 10 ? 1 : 0) + " g";
-}
-
-/// What is made may come out this much lighter than what goes in says: figures are rounded when
-/// recipes are written (common practice).
-const exact yield_tolerance = exact(1, 100);
 
 /// `rounds` is the piece `round`; of several words the last is the piece: `large buns`.
 std::string one_piece(const std::string& written) {
@@ -83,16 +73,21 @@ class yield_worker {
 
     bool piece_fits(line& l, const component& used) {
         const auto wanted = ingredients::compared_name(l.description);
-        if (wanted.empty() && !used.made.pieces) return true; // `1 Custard` is the whole of it
+        const bool is_in_pieces = !used.made.piece.empty();
+        if (wanted.empty() && !is_in_pieces) return true; // `1 Custard` is the whole of it
         const auto piece = ingredients::compared_name(used.made.piece);
-        if (used.made.pieces && (wanted.empty() || wanted == piece)) return true;
+        if (is_in_pieces && (wanted.empty() || wanted == piece)) return true;
+        if (used.weight_unread && !used.makes) { // what it makes may stand in an unread line
+            l.count.reset();
+            return false;
+        }
         auto message =
             error_at("unknown-piece", l.written->names.front().where,
-                     used.made.pieces ? fmt::format("{} makes {}, not {}", used.title,
-                                                    ingredients::plural(used.made.piece),
-                                                    ingredients::plural(l.description))
-                                      : fmt::format("{} does not say that it makes {}", used.title,
-                                                    ingredients::plural(l.description)));
+                     is_in_pieces ? fmt::format("{} makes {}, not {}", used.title,
+                                                ingredients::plural(used.made.piece),
+                                                ingredients::plural(l.description))
+                                  : fmt::format("{} does not say that it makes {}", used.title,
+                                                ingredients::plural(l.description)));
         if (used.makes)
             message.notes.push_back({"this is what it makes", used.makes_where});
         else
@@ -111,7 +106,7 @@ class yield_worker {
             if (!l.grams) return; // one unknown weight, and the whole is not known
             total += *l.grams;
         }
-        if (c.lines.empty()) return;
+        if (c.lines.empty() || c.weight_unread) return;
         c.mix = total * c.times;
         c.ready = c.mix;
         for (const auto& loss : c.losses)
@@ -135,8 +130,8 @@ class yield_worker {
         if (y.each) c.made.each = weight_of_piece(*y.each);
         if (y.count) c.made.pieces = spread_of(*y.count);
         if (c.made.pieces && c.made.each) {
+            settle_ranges(c);
             c.made.grams = times(*c.made.pieces, *c.made.each);
-            expect_enough(c, *c.made.grams);
         } else if (c.made.pieces && c.ready) {
             c.made.grams = c.ready;
             c.made.each =
@@ -155,6 +150,19 @@ class yield_worker {
         return std::nullopt;
     }
 
+    /// Of `40 rounds of 20-22 g` the middle is reckoned with, or less where the mix gives less:
+    /// smaller pieces first, then fewer of them.
+    static void settle_ranges(component& c) {
+        if (!c.ready) return;
+        auto& pieces = *c.made.pieces;
+        auto& each = *c.made.each;
+        const exact gives = c.ready->used;
+        if (pieces.used * each.used > gives)
+            each.used = std::max(each.low, exact(gives / pieces.used));
+        if (pieces.used * each.used > gives)
+            pieces.used = std::max(pieces.low, exact(measures::whole_part(gives / each.used)));
+    }
+
     /// As many whole pieces as the mix gives.
     void count_pieces(component& c) {
         const auto whole = [](const exact& v) { return measures::whole_part(v); };
@@ -162,18 +170,12 @@ class yield_worker {
                                whole(c.ready->used / c.made.each->used),
                                whole(c.ready->high / c.made.each->low)};
         c.made.grams = *c.made.each * c.made.pieces->used;
-        if (c.made.pieces->used >= 1) return;
-        to_.push_back(
-            error_at("mix-too-small", c.makes_where,
-                     fmt::format("one {} of {} is more than the whole mix, {}", c.made.piece,
-                                 grams(c.made.each->used), grams(c.ready->used))));
-        c.made.pieces.reset();
+        if (c.made.pieces->used < 1) c.made.pieces.reset(), c.made.grams.reset();
     }
 
     void make_whole(component& c, const grammar::measure& whole) {
         if (const auto unit = measures::weight_of(*whole.in)) {
             c.made.grams = spread_of(whole.quantity) * unit->value;
-            expect_enough(c, *c.made.grams);
             return;
         }
         c.made.grams = c.ready;
@@ -183,53 +185,6 @@ class yield_worker {
             to_.push_back(error_at(
                 "unsettled-measure", whole.where,
                 fmt::format("whose {} is meant is not said", grammar::short_name(*whole.in))));
-    }
-
-    void expect_enough(const component& c, const spread& wanted) {
-        if (!c.ready) return;
-        if (wanted.used <= c.ready->used * (1 + yield_tolerance)) return;
-        const bool may_be_enough = wanted.used <= c.ready->high * (1 + yield_tolerance);
-        const auto whole =
-            c.made.pieces && c.made.each
-                ? fmt::format("{} {} of {} need {}", measures::in_decimals(c.made.pieces->used, 1),
-                              ingredients::plural(c.made.piece), grams(c.made.each->used),
-                              grams(wanted.used))
-                : fmt::format("{} is to be made", grams(wanted.used));
-        grammar::diagnostic message{
-            "mix-too-small",
-            may_be_enough ? severity::warning : severity::error,
-            c.makes_where,
-            fmt::format("{}, and the mix gives {}", whole, grams(c.ready->used)),
-            {},
-            {}};
-        message.notes.push_back(
-            {fmt::format("the ingredients weigh {}{}", grams(c.mix->used), said_losses(c)), {}});
-        if (may_be_enough)
-            message.notes.push_back(
-                {fmt::format("it may be enough: as the measures are filled, the mix gives {} to {}",
-                             grams(c.ready->low), grams(c.ready->high)),
-                 {}});
-        if (c.made.pieces && c.made.each)
-            message.notes.push_back(
-                {fmt::format("{} make {} {} of {}, or {} of {}", grams(c.ready->used),
-                             measures::in_decimals(
-                                 measures::whole_part(c.ready->used / c.made.each->used), 0),
-                             ingredients::plural(c.made.piece), grams(c.made.each->used),
-                             measures::in_decimals(c.made.pieces->used, 1),
-                             grams(measures::whole_part(c.ready->used / c.made.pieces->used))),
-                 {}});
-        to_.push_back(std::move(message));
-    }
-
-    static std::string said_losses(const component& c) {
-        std::string result;
-        for (const auto& loss : c.losses)
-            if (!is_after_portioning(loss))
-                result += fmt::format(
-                    ", less {} % {}",
-                    measures::in_decimals((loss.low_percent + loss.high_percent) / 2, 1),
-                    loss.place.text);
-        return result;
     }
 };
 

@@ -39,6 +39,24 @@ TEST_CASE("what is poured is in millilitres, what is dry in grams, what is count
     CHECK(amount_of("6 leaves = 10 g leaf gelatine", "", exact(1, 6)) == "1 leaf");
 }
 
+TEST_CASE("what is no level measure is shown with the range it may mean") {
+    // A US teaspoon holds 6 g of salt (SR28, NDB 02047).
+    CHECK(amount_of("1 heaped tsp fine salt", us) == "9 g");
+    CHECK(row_of("1 heaped tsp fine salt", us).preparation == "(7.5–12 g as filled)");
+    CHECK(row_of("a pinch of fine salt", us).preparation == "(0.3–0.8 g as filled)");
+    CHECK(row_of("a dash of fine salt", us).preparation == "(0.3–0.8 g as filled)");
+    // ¾ to 1 cup of 236.5882365 ml.
+    CHECK(row_of("1 scant cup whole milk", us).preparation == "(177–237 ml as filled)");
+    CHECK(row_of("1 cup whole milk", us).preparation == "");
+}
+
+TEST_CASE("a box of eggs is no egg") {
+    CHECK(row_of("1 large egg", us).preparation == "(50 g)");
+    CHECK(row_of("1 box large eggs", us).preparation == "");
+    CHECK(row_of("2 dozen large eggs", us).preparation == "(1200 g)");
+    CHECK(amount_of("half a dozen large eggs", us) == "6");
+}
+
 TEST_CASE("an egg is not halved, a lemon is") {
     const auto egg = row_of("1 large egg", us, exact(1, 2));
     CHECK(egg.amount + egg.unit == "25g");
@@ -94,8 +112,36 @@ TEST_CASE("what is over is shown in the measure it is made in") {
     CHECK(totals("2 kg", "1500 g").front() ==
           styles::total_row{"500", "g", "over after this order, keeps 3 days chilled"});
     CHECK(totals("20 tubs of 100 g", "15 tubs").front() ==
-          styles::total_row{"5", "", "tubs over after this order, keeps 3 days chilled"});
+          styles::total_row{"5", "", "tubs over (500 g) after this order, keeps 3 days chilled"});
+    CHECK(totals("20 tubs of 100 g", "19 tubs").front() ==
+          styles::total_row{"1", "", "tub over (100 g) after this order, keeps 3 days chilled"});
     CHECK(totals("2 kg", "1990 g").empty());
+}
+
+TEST_CASE(
+    "what a mix gives above what is to be made is shown, if it is more than clings to a bowl") {
+    const auto total = [](const std::string& makes) {
+        const auto c = compiled("recipe: Dough\ncomponent: Dough\nmakes: " + makes +
+                                "\n600 g plain flour\n400 g water\n");
+        const auto totals = cards::deal(batch::scale(c->meaning, 1)).front().totals;
+        REQUIRE(totals.size() == 1);
+        return totals.front().text;
+    };
+    CHECK(total("975 g") == "mix: 975 g, 25 g over");
+    CHECK(total("990 g") == "mix");
+    CHECK(total("39 rounds of 25 g") == "mix: 39 rounds of 25 g, 25 g over");
+}
+
+TEST_CASE("a number that is worked out from a range of sizes is given for both ends") {
+    const auto yield = [](const std::string& makes) {
+        const auto c = compiled("recipe: Dough\ncomponent: Dough\nmakes: " + makes +
+                                "\n600 g plain flour\n400 g water\n");
+        return cards::deal(batch::scale(c->meaning, 1)).front().yield;
+    };
+    // 1000 ÷ 21 = 47.6, ÷ 22 = 45.5, ÷ 20 = 50
+    CHECK(yield("rounds of 20-22 g") == "47 rounds of about 21 g (45 of 22 g to 50 of 20 g)");
+    CHECK(yield("rounds of 20 g") == "50 rounds of 20 g");
+    CHECK(yield("47 rounds of 20-22 g") == "47 rounds of about 21 g");
 }
 
 } // namespace benchcard::testing

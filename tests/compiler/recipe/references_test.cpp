@@ -90,8 +90,22 @@ TEST_CASE("the rest of nothing is an error") {
           kinds{"part-of-some"});
 }
 
+TEST_CASE("a part that is taken after the rest is an error that shows where the rest went") {
+    const auto c = steps(two, "- Melt [butter: rest] with [sugar].\n- Add [butter: half].");
+    REQUIRE(kinds_of(*c) == kinds{"rest-before-part"});
+    const auto& m = c->messages.front();
+    CHECK(m.message == "a part of the butter is taken after its rest was");
+    REQUIRE(m.notes.size() == 1);
+    CHECK(m.notes.front().text == "all that was left of it is used here");
+    CHECK(c->files.sources.front().text_of(*m.notes.front().where) == "[butter: rest]");
+    CHECK(c->files.sources.front().text_of(m.where) == "[butter: half]");
+    CHECK(kinds_in(two, "- Melt [butter: half] with [sugar]; add [butter: rest], and no more "
+                        "[butter].")
+              .empty());
+}
+
 TEST_CASE("a part in another measure cannot be compared") {
-    CHECK(kinds_in("6 leaf gelatine", "- Soak [gelatine: 3 g]; add [gelatine: rest].") ==
+    CHECK(kinds_in("6 wild boar sausages", "- Fry [sausages: 3 g]; add [sausages: rest].") ==
           kinds{"no-piece-weight", "part-cannot-be-compared"});
     CHECK(kinds_in("100 g butter", "- Melt [butter: 2].") == kinds{"part-cannot-be-compared"});
 }

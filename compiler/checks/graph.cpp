@@ -1,0 +1,66 @@
+#include "compiler/checks/graph.hpp"
+
+#include "compiler/checks/said.hpp"
+#include "compiler/ingredients/names.hpp"
+#include "compiler/measures/kitchen.hpp"
+#include "compiler/recipe/demand.hpp"
+#include "compiler/recipe/weighing.hpp"
+
+#include <fmt/format.h>
+
+namespace benchcard::checks {
+
+namespace {
+
+using recipe::component;
+
+/// Of more than this to a product, a few spare ones are made on purpose (common practice).
+constexpr int most_in_a_set = 4;
+
+/// How many pieces go into one product of the component that uses them; nothing where they are not
+/// counted so.
+std::optional<exact> pieces_a_product(const component& by, const exact& used_in_all) {
+    if (!by.made.pieces || by.made.pieces->used <= 0) return std::nullopt;
+    return exact(used_in_all / by.made.pieces->used);
+}
+
+void check_one(const recipe::recipe& r, const component& c, const recipe::demand& d,
+               grammar::diagnostics& to) {
+    const bool is_stated = c.makes && c.makes->count;
+    if (!is_stated || d.users.size() != 1 || !d.pieces || !d.left_pieces) return;
+    const auto& by = r.components[d.users.front().component];
+    const auto set = pieces_a_product(by, *d.pieces);
+    const bool goes_by_sets =
+        set && *set == measures::whole_part(*set) && *set >= 2 && *set <= most_in_a_set;
+    if (!goes_by_sets || *d.left_pieces <= 0 || *d.left_pieces >= *set) return;
+    const auto& line = by.lines[d.users.front().line];
+    const auto product = ingredients::plural(by.made.piece);
+    grammar::diagnostic message{"odd-piece-left",
+                                grammar::severity::hint,
+                                c.makes_where,
+                                fmt::format("{} stay over, too few for one more {}",
+                                            in_pieces(*d.left_pieces, c), by.made.piece),
+                                {},
+                                {}};
+    if (*d.left_pieces == 1)
+        message.message =
+            fmt::format("one {} stays over, too few for one more {}", c.made.piece, by.made.piece);
+    message.notes.push_back(
+        {fmt::format("{} {} take {} each: {} of {}", measures::with_fraction(by.made.pieces->used),
+                     product, in_pieces(*set, c), measures::with_fraction(*d.pieces),
+                     in_pieces(*d.made_pieces, c)),
+         line.where});
+    message.helps.push_back(
+        {fmt::format("make {}, or {}", in_pieces(*d.pieces, c), in_pieces(*d.pieces + *set, c)),
+         {}});
+    to.push_back(std::move(message));
+}
+
+} // namespace
+
+void check_pairs(const recipe::recipe& r, grammar::diagnostics& to) {
+    const auto demands = recipe::demands_of(r);
+    for (std::size_t i = 0; i < demands.size(); ++i) check_one(r, r.components[i], demands[i], to);
+}
+
+} // namespace benchcard::checks

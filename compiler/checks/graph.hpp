@@ -1,0 +1,12 @@
+#pragma once
+
+#include "compiler/recipe/recipe.hpp"
+#include "grammar/diagnostic.hpp"
+
+namespace benchcard::checks {
+
+/// Pieces that go by twos, threes or fours into a product and do not come out even: `2 halves` a
+/// bun from 55 halves. Only where their number is stated, and where nothing else is left over.
+void check_pairs(const recipe::recipe& r, grammar::diagnostics& to);
+
+} // namespace benchcard::checks

@@ -1,0 +1,12 @@
+#pragma once
+
+#include "compiler/recipe/recipe.hpp"
+#include "grammar/diagnostic.hpp"
+
+namespace benchcard::checks {
+
+/// Amounts that are far from those around them: kilograms among grams, milligrams of flour, a
+/// teaspoon of what is measured in cups everywhere else.
+void check_neighbours(const recipe::recipe& r, grammar::diagnostics& to);
+
+} // namespace benchcard::checks

@@ -1,0 +1,201 @@
+#include "compiler/checks/slips.hpp"
+
+#include "compiler/ingredients/names.hpp"
+#include "compiler/measures/kitchen.hpp"
+
+#include <algorithm>
+
+namespace benchcard::checks {
+
+namespace {
+
+using grammar::unit;
+
+constexpr std::pair<unit, unit> neighbours[] = {
+    {unit::gram, unit::kilogram},       {unit::gram, unit::ounce},
+    {unit::gram, unit::milligram},      {unit::ounce, unit::pound},
+    {unit::pound, unit::kilogram},      {unit::millilitre, unit::litre},
+    {unit::teaspoon, unit::tablespoon}, {unit::cup, unit::tablespoon},
+};
+
+/// The digits of a whole number that a person would write out; empty for any other.
+std::string digits_of(const exact& number) {
+    constexpr int most = 1'000'000;
+    if (number > most || number != measures::whole_part(number)) return "";
+    return measures::in_decimals(number, 0);
+}
+
+class slip_finder {
+  public:
+    explicit slip_finder(const amount_written& written) : written_(written) {}
+
+    std::vector<slip> run() {
+        add_factors();
+        add_neighbours();
+        const auto digits = digits_of(written_.number);
+        if (!digits.empty()) {
+            add_common_digits(digits);
+            add_any_digits(digits);
+        }
+        return std::move(result_);
+    }
+
+  private:
+    const amount_written& written_;
+    std::vector<slip> result_;
+
+    void add(const amount_written& meant, bool is_common) {
+        const bool is_new = meant != written_ && meant.number > 0 &&
+                            std::none_of(result_.begin(), result_.end(),
+                                         [&](const auto& s) { return s.meant == meant; });
+        if (is_new) result_.push_back({meant, is_common});
+    }
+    void add_number(const exact& number, bool is_common) { add({number, written_.in}, is_common); }
+    void add_digits(const std::string& digits) {
+        if (!digits.empty() && digits.front() != '0') add_number(exact(std::stol(digits)), false);
+    }
+
+    void add_factors() {
+        for (const auto& factor :
+             {exact(10), exact(1, 10), exact(2), exact(1, 2), exact(100), exact(1, 100)})
+            add_number(written_.number * factor, true);
+    }
+
+    void add_neighbours() {
+        if (!written_.in) return;
+        for (const auto& [one, other] : neighbours) {
+            if (*written_.in == one) add({written_.number, other}, true);
+            if (*written_.in == other) add({written_.number, one}, true);
+        }
+    }
+
+    void add_common_digits(const std::string& digits) {
+        add_number(written_.number * 10 + 5, true);
+        const auto length = digits.size();
+        if (length > 1 && digits[length - 1] == digits[length - 2])
+            add_number(measures::whole_part(written_.number / 10), true);
+    }
+
+    void add_any_digits(const std::string& digits) {
+        for (std::size_t i = 0; i <= digits.size(); ++i)
+            for (char digit = '0'; digit <= '9'; ++digit)
+                add_digits(std::string(digits).insert(i, 1, digit));
+        for (std::size_t i = 0; i < digits.size(); ++i) add_digits(std::string(digits).erase(i, 1));
+        for (std::size_t i = 1; i < digits.size(); ++i) {
+            auto exchanged = digits;
+            std::swap(exchanged[i - 1], exchanged[i]);
+            add_digits(exchanged);
+        }
+    }
+};
+
+/// What one of a measure weighs, by what the written one does; nothing where that cannot be said.
+std::optional<exact> grams_each(const weighed_amount& a, const std::optional<unit>& in) {
+    const exact written_each = a.grams / a.written.number;
+    if (in == a.written.in) return written_each;
+    const auto size = [&](unit u) -> std::optional<exact> {
+        if (const auto weight = measures::weight_of(u)) return weight->value;
+        const auto volume = measures::volume_of(u, a.measures);
+        return volume ? std::optional(volume->value) : std::nullopt;
+    };
+    const auto there = size(*a.written.in), here = size(*in);
+    if (!there || !here) return std::nullopt;
+    return exact(written_each * *here / *there);
+}
+
+struct candidate {
+    closing_slip would;
+    exact off; ///< how far from what is wanted
+};
+
+/// How far a weight lies from the nearest that is wanted.
+exact distance(const exact& weight, const balance_wanted& wanted) {
+    if (weight < wanted.low) return wanted.low - weight;
+    return weight > wanted.high ? exact(weight - wanted.high) : exact(0);
+}
+
+/// The nearest slip of a line that is, or is not, a common one and would do.
+std::optional<candidate> nearest_slip(const weighed_amount& a, const exact& ready,
+                                      const balance_wanted& wanted, bool common) {
+    std::optional<candidate> best;
+    for (const auto& s : slips_in(a.written)) {
+        if (s.is_common != common) continue;
+        const auto each = grams_each(a, s.meant.in);
+        if (!each) continue;
+        const exact more = *each * s.meant.number - a.grams;
+        const exact would_be = ready + more;
+        const exact off = distance(would_be, wanted);
+        const bool is_short = would_be < wanted.low * exact(99, 100);
+        if (is_short || would_be > wanted.at_most || (best && best->off <= off)) continue;
+        best = candidate{{a.line, s.meant, more}, off};
+    }
+    return best;
+}
+
+std::vector<candidate> candidates(const std::vector<weighed_amount>& amounts, const exact& ready,
+                                  const balance_wanted& wanted, bool common) {
+    std::vector<candidate> result;
+    for (const auto& a : amounts)
+        if (auto found = nearest_slip(a, ready, wanted, common)) result.push_back(*found);
+    std::stable_sort(result.begin(), result.end(),
+                     [](const auto& a, const auto& b) { return a.off < b.off; });
+    return result;
+}
+
+bool is_within_a_hundredth(const candidate& c, const balance_wanted& wanted) {
+    return c.off <= wanted.high / 100;
+}
+
+std::optional<weighed_amount> amount_of(const recipe::line& l, std::size_t index) {
+    using sort = grammar::amount::sort;
+    if (l.some || !l.grams || l.grams->used <= 0) return std::nullopt;
+    const bool has_pair = !l.written->equals.empty();
+    // Where a measure stands beside the weight, one vouches for the other.
+    if (has_pair && l.written->amounts.front().in) return std::nullopt;
+    const auto& terms = has_pair ? l.written->equals : l.written->amounts;
+    if (terms.size() != 1) return std::nullopt;
+    const auto& q = terms.front().quantity;
+    if (q.is != sort::number || q.packs || q.low != q.high) return std::nullopt;
+    return weighed_amount{index, {q.low, terms.front().in}, l.grams->used, l.measures};
+}
+
+} // namespace
+
+std::vector<slip> slips_in(const amount_written& written) { return slip_finder(written).run(); }
+
+std::vector<closing_slip> closing_slips(const std::vector<weighed_amount>& amounts,
+                                        const exact& ready, const balance_wanted& wanted) {
+    constexpr std::size_t most = 3;
+    auto found = candidates(amounts, ready, wanted, true);
+    if (found.size() > most)
+        std::erase_if(found, [&](const auto& c) { return !is_within_a_hundredth(c, wanted); });
+    if (found.empty()) {
+        found = candidates(amounts, ready, wanted, false);
+        if (found.size() > 1) found.clear();
+    }
+    if (found.size() > most) found.clear();
+    std::vector<closing_slip> result;
+    for (auto& c : found) result.push_back(std::move(c.would));
+    return result;
+}
+
+std::vector<weighed_amount> amounts_of(const recipe::component& c) {
+    std::vector<weighed_amount> result;
+    const exact in_portion = c.mix && c.mix->used > 0 ? exact(c.ready->used / c.mix->used) : 1;
+    for (std::size_t i = 0; i < c.lines.size(); ++i)
+        if (auto a = amount_of(c.lines[i], i)) {
+            a->grams *= c.times * in_portion;
+            result.push_back(std::move(*a));
+        }
+    return result;
+}
+
+std::string said(const amount_written& a) {
+    const auto number = measures::with_fraction(a.number, 3);
+    if (!a.in) return number;
+    const auto name = std::string(grammar::short_name(*a.in));
+    const bool is_word = *a.in == unit::cup || *a.in == unit::stick || *a.in == unit::pint;
+    return number + " " + (is_word && a.number > 1 ? ingredients::plural(name) : name);
+}
+
+} // namespace benchcard::checks

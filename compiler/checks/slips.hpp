@@ -1,0 +1,62 @@
+#pragma once
+
+#include "compiler/measures/systems.hpp"
+#include "compiler/recipe/recipe.hpp"
+
+#include <optional>
+#include <vector>
+
+/// Slips of the pen: what an amount was, if the one who wrote it down made one simple mistake.
+namespace benchcard::checks {
+
+/// A number with its measure: `150 g`, `4` (of something counted).
+struct amount_written {
+    exact number = 0;
+    std::optional<grammar::unit> in;
+
+    bool operator==(const amount_written&) const = default;
+};
+
+/// What an amount may have been, and whether the slip is one of the common ones: a nought or a
+/// five dropped at the end, the last digit struck twice, the decimal point moved by one or two
+/// places, a measure taken for its neighbour (g and kg or oz or mg, ml and l, tsp and tbsp, cup and
+/// tbsp), halved or doubled. The others: any digit dropped or added, two neighbours exchanged.
+struct slip {
+    amount_written meant;
+    bool is_common = false;
+};
+/// Every slip undone in an amount greater than 0, each once, the common ones first.
+std::vector<slip> slips_in(const amount_written& written);
+
+/// An amount of a line, with what is needed to weigh it had it been another.
+struct weighed_amount {
+    std::size_t line = 0;
+    amount_written written;
+    exact grams = 0; ///< what it stands for in the mix that is portioned
+    measures::system measures = measures::system::unstated;
+};
+/// One line of which a slip, undone, would bring the mix to what it should be.
+struct closing_slip {
+    std::size_t line = 0;
+    amount_written meant;
+    exact more = 0; ///< grams more in the mix; below 0 for less
+};
+
+/// What a mix should weigh: closest is between `low` and `high`, and at most `at_most` will do.
+struct balance_wanted {
+    exact low = 0, high = 0, at_most = 0;
+};
+
+/// The lines that would close the balance of a mix of `ready` grams with one slip undone, the
+/// nearest first, one slip a line. Nothing where more than three would: then none is the likely
+/// one. Slips that are not common ones count only where no common one would do, and only one.
+std::vector<closing_slip> closing_slips(const std::vector<weighed_amount>& amounts,
+                                        const exact& ready, const balance_wanted& wanted);
+
+/// The amounts of a component's lines: each that is one plain measure whose weight is known.
+std::vector<weighed_amount> amounts_of(const recipe::component& c);
+
+/// `150 g`, `1½ cups`, `4`
+std::string said(const amount_written& a);
+
+} // namespace benchcard::checks

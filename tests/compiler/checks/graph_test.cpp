@@ -1,0 +1,50 @@
+#include "shown.hpp"
+
+/// Pieces that go into products by sets.
+namespace benchcard::testing {
+
+namespace {
+
+std::string buns(const std::string& makes, int products, const std::string& use) {
+    return "recipe: Buns\nmakes: " + std::to_string(products) +
+           " buns\ncomponent: Halves\nmakes: " + makes +
+           "\n1000 g  plain flour\nassembly: Buns\nper: 1 bun\n" + use + "\n";
+}
+
+} // namespace
+
+TEST_CASE("an odd half is shown with its reckoning") {
+    CHECK(shown(buns("55 halves", 27, "2 halves   Halves")) ==
+          R"(main.recipe:4:8: hint: one half stays over, too few for one more bun [odd-piece-left]
+   4 | makes: 55 halves
+     |        ^^^^^^^^^
+main.recipe:8:1: note: 27 buns take 2 halves each: 54 of 55 halves
+   8 | 2 halves   Halves
+     | ^^^^^^^^^^^^^^^^^
+     = help: make 54 halves, or 56 halves
+1 hint
+)");
+}
+
+TEST_CASE("sets that come out even say nothing, and left-overs that make one more neither") {
+    CHECK(kinds_of(*compiled(buns("54 halves", 27, "2 halves Halves"))).empty());
+    CHECK(kinds_of(*compiled(buns("56 halves", 27, "2 halves Halves"))).empty());
+    CHECK(kinds_of(*compiled(buns("57 halves", 27, "2 halves Halves"))).empty());
+    CHECK(kinds_of(*compiled(buns("55 halves", 54, "1 half Halves"))).size() == 0);
+    CHECK(kinds_of(*compiled(buns("53 halves", 27, "2 halves Halves"))) ==
+          kinds{"demand-exceeds-yield"});
+}
+
+TEST_CASE("of large sets a few spare pieces are meant, and a worked out number is not compared") {
+    CHECK(kinds_of(*compiled(buns("50 pieces", 6, "8 pieces Halves"))).empty());
+    CHECK(kinds_of(*compiled(buns("50 pieces", 12, "4 pieces Halves"))) == kinds{"odd-piece-left"});
+    CHECK(kinds_of(*compiled(buns("halves of 18 g", 27, "2 halves Halves"))).empty());
+}
+
+TEST_CASE("a component may be counted by its piece though its mix is not known") {
+    CHECK(kinds_of(*compiled("recipe: Tart\nmakes: 2 tarts\ncomponent: Pastry\nmakes: cases of 265 "
+                             "g\n500 g plain flour\n2 zarzaparillas\nassembly: Tarts\nper: 1 "
+                             "tart\n1 case Pastry\n")) == kinds{"unknown-ingredient"});
+}
+
+} // namespace benchcard::testing
