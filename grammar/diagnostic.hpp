@@ -11,6 +11,9 @@ namespace benchcard::grammar {
 
 enum class severity { error, warning, hint };
 
+/// The word for it, as it is shown.
+std::string_view name_of(severity level);
+
 /// A fact that explains a message, with its own place where it has one.
 struct note {
     std::string text;

@@ -1,6 +1,7 @@
 #include "compiler/checks/checks.hpp"
 #include "compiler/measures/kitchen.hpp"
 #include "compiler/measures/temperatures.hpp"
+#include "grammar/parse.hpp"
 
 #include <fmt/format.h>
 
@@ -10,7 +11,18 @@ namespace {
 
 using grammar::severity;
 
-void check_range(const grammar::amount& a, grammar::diagnostics& to) {
+/// The range the right way round in place of what is written, where that is nothing but two
+/// numbers that can be written as they are.
+std::vector<grammar::edit> turned_round(const grammar::amount& a) {
+    const auto low = measures::with_fraction(a.high), high = measures::with_fraction(a.low);
+    if (a.about || a.packs || grammar::parse_number(low) != a.high ||
+        grammar::parse_number(high) != a.low)
+        return {};
+    return {{a.where, fmt::format("{}-{}", low, high)}};
+}
+
+void check_range(const grammar::amount& a, grammar::diagnostics& to,
+                 bool is_place_of_its_own = true) {
     if (a.low <= a.high) return;
     grammar::diagnostic message{"range-upside-down",
                                 severity::error,
@@ -29,7 +41,7 @@ void check_range(const grammar::amount& a, grammar::diagnostics& to) {
         message.helps.push_back(
             {fmt::format("the smaller number first: `{}-{}`", measures::with_fraction(a.high),
                          measures::with_fraction(a.low)),
-             {}});
+             is_place_of_its_own ? turned_round(a) : std::vector<grammar::edit>{}});
     to.push_back(std::move(message));
 }
 
@@ -38,7 +50,7 @@ void check_pair(const exact& low, const exact& high, grammar::span where,
                 grammar::diagnostics& to) {
     grammar::amount a;
     a.where = where, a.low = low, a.high = high;
-    check_range(a, to);
+    check_range(a, to, false);
 }
 
 std::string said(const grammar::amount& degrees, grammar::oven_scale scale) {

@@ -59,6 +59,15 @@ measures::system system_of(const std::string& word) {
     throw wrong;
 }
 
+check_format format_of(const std::string& word) {
+    const std::vector<std::string> names = {"text", "gcc", "json", "sarif"}; // as in check_format
+    const auto found = std::find(names.begin(), names.end(), word);
+    if (found != names.end()) return static_cast<check_format>(found - names.begin());
+    throw wrong_line{
+        fmt::format("there is no format `{}`; there are: {}", word, fmt::join(names, ", ")),
+        {"for example: --format json"}};
+}
+
 std::string without_outer_blanks(const std::string& text) { return CLI::detail::trim_copy(text); }
 
 batch::order scaled_by(const std::string& text) {
@@ -167,15 +176,37 @@ int run(int argc, const char* const* argv) {
     check_options checked;
     auto* check_command = app.add_subcommand("check", "Say what is wrong or doubtful in recipes");
     add_files(*check_command, checked.files);
+    std::string format = "text";
+    check_command->add_flag("--fix", checked.fix,
+                            "Mend in the file what leaves no doubt, say what was mended,\n"
+                            "and check what is left; with -, the mended recipe is printed");
+    check_command
+        ->add_option("--format", format,
+                     "For other programs: gcc, a line a message; json; or sarif,\n"
+                     "for editors and code hosts. Otherwise text, for people")
+        ->type_name("FORMAT");
     add_measures(*check_command, measures);
     check_command->footer(
-        examples({"benchcard check tart.recipe", "benchcard check examples/*.recipe"}));
+        examples({"benchcard check tart.recipe", "benchcard check examples/*.recipe",
+                  "benchcard check --fix tart.recipe", "benchcard check --format gcc *.recipe"}));
     check_command->group("Commands");
     check_command->callback([&] {
         expect_names(checked.files);
         checked.measures = system_of(measures);
+        checked.format = format_of(format);
         code = check(checked);
     });
+
+    explain_options explained;
+    auto* explain_command =
+        app.add_subcommand("explain", "Say what a kind of message means, and how it is mended");
+    explain_command
+        ->add_option("KIND", explained.kinds,
+                     "The words in brackets behind a message; without any, all kinds are listed")
+        ->type_name("");
+    explain_command->footer(examples({"benchcard explain mix-too-small", "benchcard explain"}));
+    explain_command->group("Commands");
+    explain_command->callback([&] { code = explain(explained); });
 
     weigh_options weighed;
     auto* weigh_command =

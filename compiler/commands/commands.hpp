@@ -15,11 +15,20 @@ enum exit_code : int {
     not_run = 2, ///< a wrong command line, an unreadable file, an output that cannot be written
 };
 
+enum class check_format { text, gcc, json, sarif };
+
 struct check_options {
     std::vector<std::string> files;
+    check_format format = check_format::text; ///< for people, or for other programs
+    bool fix = false;                         ///< makes the repairs that are certain
     measures::system measures = measures::system::unstated;
 };
 int check(const check_options& options);
+
+struct explain_options {
+    std::vector<std::string> kinds; ///< none for a list of all
+};
+int explain(const explain_options& options);
 
 struct weigh_options {
     std::string file;

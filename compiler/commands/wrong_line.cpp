@@ -50,6 +50,7 @@ std::string example_of(const std::string& name) {
     if (name == "--measures") return "--measures us";
     if (name == "--style") return "--style station";
     if (name == "--paper") return "--paper A5";
+    if (name == "--format") return "--format json";
     return name;
 }
 

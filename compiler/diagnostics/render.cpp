@@ -10,18 +10,6 @@ using grammar::severity;
 
 namespace {
 
-std::string_view name_of(severity level) {
-    switch (level) {
-    case severity::error:
-        return "error";
-    case severity::warning:
-        return "warning";
-    case severity::hint:
-        return "hint";
-    }
-    return "";
-}
-
 std::string_view colour_of(severity level) {
     switch (level) {
     case severity::error:
@@ -172,9 +160,10 @@ std::string render_all(const grammar::diagnostics& messages, const std::vector<s
         return fmt::format("{} {}{}", n, word, n == 1 ? "" : "s");
     };
     std::string total;
-    for (const auto& [n, word] :
-         {std::pair{errors, "error"}, {warnings, "warning"}, {hints, "hint"}})
-        if (n > 0) total += (total.empty() ? "" : ", ") + counted(n, word);
+    for (const auto& [n, level] : {std::pair{errors, severity::error},
+                                   {warnings, severity::warning},
+                                   {hints, severity::hint}})
+        if (n > 0) total += (total.empty() ? "" : ", ") + counted(n, name_of(level));
     return result + total + "\n";
 }
 

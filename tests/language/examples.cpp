@@ -1,13 +1,19 @@
 #include "examples.hpp"
 
 #include "compiler/checks/checks.hpp"
+#include "compiler/diagnostics/pages.hpp"
 #include "compiler/ingredients/names.hpp"
 #include "compiler/measures/kitchen.hpp"
 #include "grammar/show.hpp"
+#include "styles/style.hpp"
 #include "tables.hpp"
 
 #include <algorithm>
+#include <cstdlib>
 #include <fmt/format.h>
+#include <fstream>
+#include <iostream>
+#include <sstream>
 #include <stdexcept>
 
 namespace benchcard::language {
@@ -44,8 +50,8 @@ std::string made_text(const recipe::component& c) {
     return result.empty() ? "?" : result;
 }
 
-std::string place_text(grammar::span where, const recipe::book& files) {
-    const auto& text = files.sources.at(where.file);
+std::string place_text(grammar::span where, const std::vector<grammar::source>& sources) {
+    const auto& text = sources.at(where.file);
     const auto begin = text.at(where.begin);
     auto result = where.file == 0 ? std::string() : text.name() + ":";
     result += fmt::format("{}:{}", begin.line, begin.column);
@@ -53,18 +59,6 @@ std::string place_text(grammar::span where, const recipe::book& files) {
     const auto last = text.at(where.end);
     if (last.line == begin.line) return result + fmt::format("-{}", last.column - 1);
     return result + fmt::format("-{}:{}", last.line, last.column - 1);
-}
-
-std::string_view name_of(grammar::severity level) {
-    switch (level) {
-    case grammar::severity::error:
-        return "error";
-    case grammar::severity::warning:
-        return "warning";
-    case grammar::severity::hint:
-        return "hint";
-    }
-    return "";
 }
 
 void replace_between(std::string& page, const std::string& name, const std::string& table) {
@@ -108,8 +102,13 @@ std::vector<example> examples_in(const std::string& page) {
         if (f.info.starts_with("file ")) {
             files[f.info.substr(5)] = f.text;
             may_follow = false;
-        } else if (f.info == "recipe") {
-            result.push_back({f.text, f.line, std::exchange(files, {}), {}});
+        } else if (f.info == "recipe" || f.info == "style") {
+            result.push_back({f.text,
+                              f.line,
+                              std::exchange(files, {}),
+                              {},
+                              f.text_begin + f.text.size(),
+                              f.info == "style"});
             may_follow = true;
         } else if (f.info == "text") {
             may_follow = false;
@@ -121,6 +120,16 @@ std::vector<example> examples_in(const std::string& page) {
                 "the fence in line {} has the unknown word `{}`, or stands behind no recipe",
                 f.line, f.info));
         }
+    }
+    return result;
+}
+
+std::vector<example> all_examples() {
+    auto result = examples_in(text_of(BENCHCARD_SOURCE_DIR "/grammar/LANGUAGE.md"));
+    for (const auto kind : diagnostics::kinds_with_pages()) {
+        const auto page = text_of(BENCHCARD_SOURCE_DIR "/compiler/diagnostics/pages/" +
+                                  std::string(kind) + ".md");
+        for (auto& e : examples_in(page)) result.push_back(std::move(e));
     }
     return result;
 }
@@ -165,36 +174,74 @@ std::string weights_text(const outcome& o) {
     return result;
 }
 
-std::string messages_text(const outcome& o) {
+std::string messages_text(const said& s) {
     std::string result;
-    for (const auto& m : o.messages) {
-        result += fmt::format("{} {} {}: {}\n", place_text(m.where, o.files), name_of(m.level),
-                              m.kind, m.message);
+    for (const auto& m : s.messages) {
+        result += fmt::format("{} {} {}: {}\n", place_text(m.where, s.sources),
+                              grammar::name_of(m.level), m.kind, m.message);
         for (const auto& n : m.notes)
             result += fmt::format("  note{}: {}\n",
-                                  n.where ? " " + place_text(*n.where, o.files) : "", n.text);
+                                  n.where ? " " + place_text(*n.where, s.sources) : "", n.text);
         for (const auto& h : m.helps) result += fmt::format("  help: {}\n", h.text);
     }
     return result;
 }
 
-std::string result_text(const outcome& o, const std::string& name) {
+std::string messages_text(const outcome& o) {
+    return messages_text(said{o.messages, o.files.sources});
+}
+
+said said_of(const example& e) {
+    if (!e.is_style) {
+        auto o = compile(e.recipe, e.files);
+        return {std::move(o.messages), std::move(o.files.sources)};
+    }
+    said result{{}, {grammar::source(0, "example.style", e.recipe)}};
+    styles::read_style(result.sources.front(), result.messages);
+    return result;
+}
+
+std::string result_text(const example& e, const std::string& name) {
+    if (name == "messages") return messages_text(said_of(e));
+    const auto o = compile(e.recipe, e.files);
     if (name == "tree") return tree_text(o);
     if (name == "weights") return weights_text(o);
-    if (name == "messages") return messages_text(o);
     throw std::logic_error("no such result: " + name);
 }
 
-std::string brought_up_to_date(const std::string& page) {
+std::string with_results(const std::string& page) {
     auto result = page;
     auto examples = examples_in(page);
-    for (auto e = examples.rbegin(); e != examples.rend(); ++e) {
-        const auto o = compile(e->recipe, e->files);
+    for (auto e = examples.rbegin(); e != examples.rend(); ++e)
         for (auto f = e->results.rbegin(); f != e->results.rend(); ++f)
-            result.replace(f->text_begin, f->text.size(), result_text(o, f->info));
-    }
+            result.replace(f->text_begin, f->text.size(), result_text(*e, f->info));
+    return result;
+}
+
+std::string with_tables(const std::string& page) {
+    auto result = page;
     for (const auto& [name, table] : tables()) replace_between(result, name, table);
     return result;
+}
+
+std::string text_of(const std::string& path) {
+    std::ifstream file(path, std::ios::binary);
+    std::stringstream text;
+    text << file.rdbuf();
+    return text.str();
+}
+
+bool wants_update() {
+    const char* said = std::getenv("UPDATE_GOLDEN");
+    return said && std::string(said) == "1";
+}
+
+void print_changes(const std::string& name, const std::string& before, const std::string& after) {
+    const auto old_ones = fences_in(before), new_ones = fences_in(after);
+    for (std::size_t i = 0; i < old_ones.size(); ++i)
+        if (old_ones[i].text != new_ones[i].text)
+            std::cout << fmt::format("{}:{}: {} was\n{}and is\n{}\n", name, old_ones[i].line,
+                                     old_ones[i].info, old_ones[i].text, new_ones[i].text);
 }
 
 } // namespace benchcard::language

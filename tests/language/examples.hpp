@@ -7,7 +7,8 @@
 #include <string>
 #include <vector>
 
-/// The examples of grammar/LANGUAGE.md: fenced blocks, each followed by what comes of it.
+/// The examples of grammar/LANGUAGE.md and of the pages of messages: fenced blocks, each followed
+/// by what comes of it.
 namespace benchcard::language {
 
 /// A fenced block of a page: the word behind its fence, and its text.
@@ -25,8 +26,13 @@ struct example {
     std::size_t line = 0;
     std::map<std::string, std::string> files; ///< of `file NAME` fences before it
     std::vector<fence> results;               ///< `tree`, `weights`, `messages`
+    std::size_t end = 0;                      ///< byte behind its text in the page
+    bool is_style = false; ///< a `style` fence: a style file, which has messages only
 };
 std::vector<example> examples_in(const std::string& page);
+
+/// Every example of LANGUAGE.md and of the pages of messages.
+std::vector<example> all_examples();
 
 /// A recipe that has been through all stages up to the checks.
 struct outcome {
@@ -40,10 +46,26 @@ outcome compile(const std::string& recipe, const std::map<std::string, std::stri
 std::string tree_text(const outcome& o);
 std::string weights_text(const outcome& o);
 std::string messages_text(const outcome& o);
+/// What is said of an example, whether a recipe or a style, and of which texts.
+struct said {
+    grammar::diagnostics messages;
+    std::vector<grammar::source> sources;
+};
+said said_of(const example& e);
+std::string messages_text(const said& s);
 /// The text that belongs in a result fence of that name; throws for a name that is none.
-std::string result_text(const outcome& o, const std::string& name);
+std::string result_text(const example& e, const std::string& name);
 
-/// The page with what belongs in it: results behind examples, and tables between their marks.
-std::string brought_up_to_date(const std::string& page);
+/// The page with the results that belong behind its examples.
+std::string with_results(const std::string& page);
+/// The page with the program's tables between their marks.
+std::string with_tables(const std::string& page);
+
+/// The text of a file of the project; empty when there is none.
+std::string text_of(const std::string& path);
+/// Whether UPDATE_GOLDEN=1 asks for results to be written anew.
+bool wants_update();
+/// Says which result fences differ between two pages of the same examples.
+void print_changes(const std::string& name, const std::string& before, const std::string& after);
 
 } // namespace benchcard::language

@@ -1,48 +1,29 @@
 #include "compiler/diagnostics/kinds.hpp"
 #include "compiler/diagnostics/render.hpp"
 #include "examples.hpp"
+#include "provoked.hpp"
 
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <filesystem>
-#include <fmt/format.h>
-#include <fstream>
 #include <set>
-#include <sstream>
 
 using namespace benchcard;
 using namespace benchcard::language;
 
 namespace {
 
-std::string text_of(const std::filesystem::path& path) {
-    std::ifstream file(path, std::ios::binary);
-    std::stringstream text;
-    text << file.rdbuf();
-    return text.str();
-}
-
-/// What a page of plain text cannot show, or not in a few lines.
-const std::vector<std::pair<std::string, std::string>>& other_provocations() {
-    static const std::vector<std::pair<std::string, std::string>> recipes = {
-        {"control-character", std::string("recipe: A\n100 g \0flour\n", 23)},
-        {"not-utf8", "recipe: A\n100 g cr\xE8me\n"},
-        {"name-too-long", "recipe: A\n100 g " + std::string(121, 'x') + "\n"},
-        {"line-too-long", "recipe: A\n- " + std::string(10'000, 'x') + "\n"},
-    };
-    return recipes;
-}
-
-/// A thousand files, each used by the one before it.
-outcome with_too_many_files() {
-    std::map<std::string, std::string> files;
-    for (int i = 0; i < 1001; ++i)
-        files[fmt::format("{}.recipe", i)] = fmt::format("recipe: {}\nuse: {}.recipe\n", i, i + 1);
-    return compile("recipe: A\nuse: 0.recipe\n100 g plain flour\n", files);
-}
-
 void collect(std::set<std::string>& to, const outcome& o) {
     for (const auto& m : o.messages) to.insert(std::string(m.kind));
+}
+
+void must_be_registered(const grammar::diagnostics& messages) {
+    for (const auto& m : messages) {
+        INFO(m.kind);
+        const auto* k = diagnostics::kind_named(m.kind);
+        REQUIRE(k);
+        CHECK(m.level >= k->level);
+    }
 }
 
 /// A source's text on one line, with nothing between an opening bracket and what follows it: how
@@ -51,10 +32,12 @@ std::string on_one_line(const std::string& text) {
     std::string result;
     for (const char c : text) {
         const bool is_gap = c == ' ' || c == '\n' || c == '\t';
-        const bool may_follow = !result.empty() && result.back() != ' ' && result.back() != '(' &&
-                                result.back() != '{';
-        if (!is_gap) result += c;
-        else if (may_follow) result += ' ';
+        const bool may_follow =
+            !result.empty() && result.back() != ' ' && result.back() != '(' && result.back() != '{';
+        if (!is_gap)
+            result += c;
+        else if (may_follow)
+            result += ' ';
     }
     return result;
 }
@@ -65,15 +48,19 @@ std::set<std::string> kinds_in_sources() {
     const auto is_kind_letter = [](char c) {
         return (c >= 'a' && c <= 'z') || c == '-' || c == '8';
     };
-    for (const auto* room :
-         {"grammar", "compiler/recipe", "compiler/checks", "compiler/ingredients"})
-        for (const auto& entry : std::filesystem::recursive_directory_iterator(
-                 std::string(BENCHCARD_SOURCE_DIR) + "/" + room)) {
+    const std::vector<std::string> in_recipes = {"error_at(\"", "error(\"", "say(\"", "kind == \"",
+                                                 "{\""};
+    const std::vector<std::string> in_styles = {"report(r, \"",  "report_word(r, \"",
+                                                "kind = \"",     "failure(\"",
+                                                "diagnostic{\"", "push_back({\""};
+    for (const std::string room :
+         {"grammar", "compiler/recipe", "compiler/checks", "compiler/ingredients", "styles"})
+        for (const auto& entry :
+             std::filesystem::recursive_directory_iterator(BENCHCARD_SOURCE_DIR "/" + room)) {
             const auto extension = entry.path().extension();
             if (extension != ".cpp" && extension != ".hpp") continue;
             const auto text = on_one_line(text_of(entry.path()));
-            for (const std::string opening :
-                 {"error_at(\"", "error(\"", "say(\"", "kind == \"", "{\""})
+            for (const auto& opening : room == "styles" ? in_styles : in_recipes)
                 for (auto i = text.find(opening); i != text.npos; i = text.find(opening, i + 1)) {
                     const auto begin = i + opening.size();
                     const auto end = text.find('"', begin);
@@ -129,25 +116,15 @@ TEST_CASE("a text provokes the kind it is meant to") {
     CHECK(found == std::set<std::string>{"too-many-files"});
 }
 
-TEST_CASE("every registered kind is provoked, at the level it is registered with or a lesser one") {
-    std::set<std::string> provoked;
-    const auto check_levels = [&](const outcome& o) {
-        collect(provoked, o);
-        for (const auto& m : o.messages) {
-            INFO(m.kind);
-            const auto* k = diagnostics::kind_named(m.kind);
-            REQUIRE(k);
-            CHECK(m.level >= k->level);
-        }
-    };
+TEST_CASE("what no page can show is registered at the level it has or a graver one") {
+    for (const auto& [kind, recipe] : other_provocations())
+        must_be_registered(compile(recipe).messages);
+    must_be_registered(with_too_many_files().messages);
+}
+
+TEST_CASE("what LANGUAGE.md provokes is registered at the level it has or a graver one") {
     for (const auto& e : examples_in(text_of(BENCHCARD_SOURCE_DIR "/grammar/LANGUAGE.md")))
-        check_levels(compile(e.recipe, e.files));
-    for (const auto& [kind, recipe] : other_provocations()) check_levels(compile(recipe));
-    check_levels(with_too_many_files());
-    for (const auto& k : diagnostics::all_kinds()) {
-        INFO(k.name);
-        CHECK(provoked.contains(std::string(k.name)));
-    }
+        must_be_registered(compile(e.recipe, e.files).messages);
 }
 
 TEST_CASE("a message ends without a full stop and begins like the middle of a sentence") {

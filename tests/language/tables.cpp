@@ -56,22 +56,10 @@ std::string measures_table() {
     return result;
 }
 
-std::string_view said(grammar::severity level) {
-    switch (level) {
-    case grammar::severity::error:
-        return "error";
-    case grammar::severity::warning:
-        return "warning";
-    case grammar::severity::hint:
-        return "hint";
-    }
-    return "";
-}
-
 std::string kinds_table() {
     std::string result = "| kind | | what it is about |\n| --- | --- | --- |\n";
     for (const auto& k : diagnostics::all_kinds())
-        result += fmt::format("| `{}` | {} | {} |\n", k.name, said(k.level), k.summary);
+        result += fmt::format("| `{}` | {} | {} |\n", k.name, grammar::name_of(k.level), k.summary);
     return result;
 }
 
