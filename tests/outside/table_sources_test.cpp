@@ -27,7 +27,8 @@ origin origin_of(const std::string& source) {
     if (source.starts_with(database))
         return std::regex_match(source.substr(database.size()), ndb) ? origin::usda : origin::none;
     if (source.starts_with("GNU units 3.15 (2022), ")) return origin::gnu_units;
-    if (source.starts_with("Regulation (EC) No 589/2008")) return origin::law;
+    if (source.starts_with("Regulation (EC) No 589/2008") || source.starts_with("AMS 56, "))
+        return origin::law;
     if (source.starts_with("common practice")) return origin::common_practice;
     // The parts of an egg by their share of a whole one.
     if (holds(source, "share") && holds(source, database)) return origin::reckoned;
