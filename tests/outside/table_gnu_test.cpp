@@ -1,39 +1,22 @@
 #include "compiler/ingredients/names.hpp"
 #include "compiler/ingredients/table.hpp"
+#include "gnu_units.hpp"
 
 #include <catch2/catch.hpp>
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
-#include <stdexcept>
+#include <regex>
 #include <string>
 #include <string_view>
+#include <vector>
 
 /// The built-in table against the densities of ingredients in GNU units (Debian package `units`,
 /// its database 3.15), which is asked while the test runs.
 namespace benchcard::ingredients {
 namespace {
 
-/// What `units` converts an expression to; throws where it is missing or does not know it.
-double gnu_units(const std::string& from, const std::string& to) {
-    const auto command = fmt::format("env -u UNITSFILE -u MYUNITSFILE LC_ALL=C UNITS_ENGLISH=US "
-                                     "units -t -o %.16g '{}' '{}' 2>&1",
-                                     from, to);
-    FILE* pipe = popen(command.c_str(), "r");
-    if (!pipe) throw std::runtime_error("cannot run " + command);
-    std::string text;
-    char buffer[256];
-    while (const std::size_t size = std::fread(buffer, 1, sizeof buffer, pipe))
-        text.append(buffer, size);
-    if (pclose(pipe) != 0) throw std::runtime_error(command + " failed: " + text);
-    std::size_t used = 0;
-    const double value = std::stod(text, &used);
-    if (text.find_first_not_of(" \n", used) != std::string::npos)
-        throw std::runtime_error("units said: " + text);
-    return value;
-}
+using testing::gnu_units;
 
 const entry& known(std::string_view name) {
     const auto found = built_in_table().find(name, country::us);
@@ -144,6 +127,37 @@ TEST_CASE("A US egg and its parts are near GNU units' egg") {
         REQUIRE(large != figures.end());
         CHECK(std::abs(approximately(large->low.value) / theirs - 1) * 100 <= p.percent);
     }
+}
+
+/// `GNU units 3.15 (2022), cocoa_sifted, cocoa_spooned`: the identifiers.
+std::vector<std::string> identifiers_in(const std::string& source) {
+    std::vector<std::string> found;
+    const std::regex identifier(", ([a-z_]+)");
+    for (std::sregex_iterator i(source.begin(), source.end(), identifier), end; i != end; ++i)
+        found.push_back((*i)[1]);
+    return found;
+}
+
+TEST_CASE("Every figure that the table has from GNU units is one that it has") {
+    std::size_t checked = 0, by_maker = 0;
+    for (const auto* e : built_in_table().entries())
+        for (const auto& f : e->figures) {
+            if (!f.source.starts_with("GNU units")) continue;
+            // The second kosher salt is there by its maker's name, which we do not print.
+            if (f.source.find("the second identifier") != std::string::npos) {
+                ++by_maker;
+                continue;
+            }
+            const double ours = f.volume ? approximately(f.density()) : approximately(f.low.value);
+            bool is_there = false;
+            for (const auto& name : identifiers_in(f.source))
+                is_there |= gnu_units(name, f.volume ? "g/ml" : "g") == Approx(ours).epsilon(1e-5);
+            INFO(e->name << ": " << f.source);
+            CHECK(is_there);
+            ++checked;
+        }
+    CHECK(checked > 35);
+    CHECK(by_maker == 1);
 }
 
 } // namespace benchcard::ingredients
