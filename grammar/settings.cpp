@@ -57,7 +57,7 @@ const std::vector<setting_entry>& all_settings() {
         {at_least, "at-least", value_form::measure, parts | in_recipe, "at-least: 300 g",
          "The least that the mixer or pot can mix."},
         {accept, "accept", value_form::words, in_block, "accept: salt-low, it is a salt-free loaf",
-         "Switches a hint off here, with the reason."},
+         "Takes a hint or a warning away here, with the reason."},
         {ingredient, "ingredient", value_form::words, in_ingredient, "ingredient: teff flour",
          "Opens the definition of an ingredient."},
         {also, "also", list, in_ingredient, "also: ground teff, tef",

@@ -65,7 +65,7 @@ struct card {
     std::vector<paragraph> notes;
     paragraph keeping;       ///< `Keeps **3 days** chilled`; may be empty
     std::string made_label;  ///< words before the blank for the date: `made`
-    std::string revision;    ///< `rev 3 · 2026-11-25`; may be empty
+    std::string revision;    ///< `rev 3 · 2026-11-25 · 1 check accepted`; may be empty
     std::string footnote;    ///< `check the packet for allergens; local rules come first`
     std::string number;      ///< `card 2 of 3`
     std::string fingerprint; ///< `7K4Q-92`

@@ -125,6 +125,10 @@ std::string weigh_table(const batch::batch& b) {
         result.append("\n").append(shown_card(cards[i]));
         for (const auto& text : order_cautions(b.components[i], b))
             result.append("  ! ").append(wrapped(text, 4)).append("\n");
+        for (const auto& a : b.components[i].of->accepts)
+            result.append("  accepted: ")
+                .append(wrapped(fmt::format("{}, {}", a.kind, a.reason), 4))
+                .append("\n");
     }
     return result;
 }

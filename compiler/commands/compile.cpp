@@ -57,6 +57,7 @@ std::unique_ptr<compiled> compile_text(std::string name, std::string text,
     add(result->messages, std::move(result->files.messages));
     add(result->messages, std::move(resolved.messages));
     add(result->messages, checks::check(result->meaning));
+    checks::settle(result->files, result->meaning, result->messages);
     put_in_order(result->messages);
     return result;
 }

@@ -150,6 +150,7 @@ outcome compile(const std::string& text, const std::map<std::string, std::string
     };
     add(resolved.messages);
     add(checks::check(o.meaning));
+    checks::settle(o.files, o.meaning, o.messages);
     std::stable_sort(o.messages.begin(), o.messages.end(), [](const auto& a, const auto& b) {
         return std::pair(a.where.file, a.where.begin) < std::pair(b.where.file, b.where.begin);
     });

@@ -1,0 +1,74 @@
+#include "proportions.hpp"
+
+/// What a title promises of a mix.
+namespace benchcard::testing {
+
+TEST_CASE("meringue: sugar against egg white") {
+    CHECK(said_of("Meringues", "120 g egg whites\n240 g caster sugar").empty());
+    CHECK(said_of("Meringues", "120 g egg whites\n84 g caster sugar").empty());
+    CHECK(said_of("Meringues", "120 g egg whites\n83 g caster sugar") == kinds{"meringue-sugar"});
+    CHECK(said_of("Meringues", "120 g egg whites\n541 g caster sugar") == kinds{"meringue-sugar"});
+    CHECK(said_of("Macarons", "110 g egg whites\n150 g ground almonds\n150 g icing sugar\n150 g "
+                              "caster sugar")
+              .empty());
+    CHECK(said_of("Foam", "120 g egg whites\n20 g caster sugar").empty());
+}
+
+TEST_CASE("the message names both, each with its line") {
+    const auto c = compiled("recipe: Meringues\n120 g egg whites\n24 g caster sugar\n");
+    REQUIRE(kinds_of(*c) == kinds{"meringue-sugar"});
+    const auto& m = c->messages.front();
+    CHECK(m.level == grammar::severity::hint);
+    CHECK(m.message == "24 g of caster sugar is 20 % of the egg white in Meringues");
+    CHECK(c->files.sources[0].text_of(m.where) == "24 g caster sugar");
+    REQUIRE(m.notes.size() == 2);
+    CHECK(m.notes[0].text == "there is 120 g of egg white");
+    CHECK(c->files.sources[0].text_of(*m.notes[0].where) == "120 g egg whites");
+    CHECK(m.notes[1].text ==
+          "common practice in meringue: 1 to 2 times the egg white, up to 4 times with almonds");
+}
+
+TEST_CASE("what is left out is said at the title") {
+    const auto c = compiled("recipe: Choux paste\n250 g water\n100 g unsalted butter\n150 g plain "
+                            "flour\n");
+    REQUIRE(kinds_of(*c) == kinds{"choux-egg"});
+    CHECK(c->messages.front().message == "there is no egg in Choux paste");
+    CHECK(c->files.sources[0].text_of(c->messages.front().where) == "Choux paste");
+    CHECK(said_of("Choux paste", "250 g water\n100 g unsalted butter\n150 g plain flour\n150 g "
+                                 "house egg mix")
+              .empty()); // what is not known may be it
+}
+
+TEST_CASE("short pastry: fat against flour, ground nuts with it") {
+    CHECK(said_of("Shortcrust pastry", "300 g plain flour\n48 g lard\n60 g water").empty());
+    CHECK(said_of("Shortcrust pastry", "300 g plain flour\n47 g lard\n60 g water") ==
+          kinds{"pastry-fat"});
+    CHECK(said_of("Shortbread", "300 g plain flour\n200 g unsalted butter\n100 g caster sugar")
+              .empty());
+    CHECK(said_of("Shortbread", "30 g plain flour\n200 g unsalted butter\n100 g caster sugar") ==
+          kinds{"pastry-fat"});
+    CHECK(said_of("Pastry cream", "500 g whole milk\n100 g egg yolks\n100 g caster sugar\n50 g "
+                                  "plain flour")
+              .empty());
+}
+
+TEST_CASE("choux, custard, sponge, jam and ganache") {
+    const std::string choux = "250 g water\n100 g unsalted butter\n150 g plain flour\n";
+    CHECK(said_of("Éclairs", choux + "250 g eggs").empty());
+    CHECK(said_of("Éclairs", choux + "25 g eggs") == kinds{"choux-egg"});
+    CHECK(said_of("Custard", "500 ml whole milk\n100 g egg yolks\n80 g caster sugar").empty());
+    CHECK(said_of("Custard", "500 ml whole milk\n10 g egg yolks\n80 g caster sugar") ==
+          kinds{"custard-egg"});
+    CHECK(said_of("Custard", "500 ml whole milk\n40 g custard powder\n80 g caster sugar").empty());
+    const std::string sponge = "200 g eggs\n120 g plain flour\n";
+    CHECK(said_of("Genoise", sponge + "120 g caster sugar").empty());
+    CHECK(said_of("Genoise", sponge + "12 g caster sugar") == kinds{"sponge-sugar"});
+    CHECK(said_of("Genoise", sponge + "360 g caster sugar") == kinds{"sponge-sugar"});
+    CHECK(said_of("Plum jam", "1 kg plums\n600 g granulated sugar").empty());
+    CHECK(said_of("Plum jam", "1 kg plums\n60 g granulated sugar") == kinds{"jam-sugar"});
+    CHECK(said_of("Plum jam", "1 kg plums").empty());
+    CHECK(said_of("Ganache", "300 g dark chocolate\n300 g double cream").empty());
+    CHECK(said_of("Ganache", "300 g dark chocolate\n30 g double cream") == kinds{"ganache-cream"});
+}
+
+} // namespace benchcard::testing
