@@ -100,6 +100,7 @@ template <> struct action<rules::high_number> { static void apply0(scratch& s) {
 template <> struct action<rules::half_a> { static void apply0(scratch& s) { s.quantity.low = s.quantity.high = exact(1, 2); } };
 template <> struct action<rules::half> { static void apply0(scratch& s) { s.quantity.is = amount::sort::half; s.quantity.low = s.quantity.high = exact(1, 2); } };
 template <> struct action<rules::one_of> { static void apply0(scratch& s) { s.quantity.low = s.quantity.high = 1; } };
+template <> struct action<rules::dozen> { static void apply0(scratch& s) { s.quantity.low *= 12, s.quantity.high *= 12; } };
 template <> struct action<rules::all_of> { static void apply0(scratch& s) { s.quantity.is = amount::sort::all; } };
 template <> struct action<rules::some_of> { static void apply0(scratch& s) { s.quantity.is = amount::sort::some; } };
 template <> struct action<rules::amount> { static void apply(const auto& in, scratch& s) {

@@ -66,8 +66,9 @@ struct one_of       : sor<word<'a','n'>, word<'a'>> {};
 struct all_of       : word<'a','l','l'> {};
 struct some_of      : word<'s','o','m','e'> {};
 struct amount_word  : seq<sor<half_a, half, one_of, all_of, some_of>, at<gap>> {};
+struct dozen        : seq<word<'d','o','z','e','n'>, opt<gap, word<'o','f'>, at<gap>>> {};
 struct new_amount   : success {};
-struct amount       : seq<new_amount, opt<about>, sor<counted, amount_word>> {};
+struct amount       : seq<new_amount, opt<about>, sor<counted, amount_word>, opt<gap, dozen>> {};
 struct amount_ahead : seq<opt<about>, sor<digit, vulgar_fraction, amount_word>> {};
 
 // Measures

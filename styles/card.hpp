@@ -47,6 +47,21 @@ struct oven_row {
     bool operator==(const oven_row&) const = default;
 };
 
+/// A table of figures: a name, and figures that line up on their decimal points.
+struct table_row {
+    std::string name;                 ///< bold
+    std::string remark;               ///< `113–142 g a cup as filled`, set after the name
+    std::vector<std::string> figures; ///< one a heading; each may be empty
+
+    bool operator==(const table_row&) const = default;
+};
+struct table {
+    std::vector<std::string> headings; ///< one a column of figures
+    std::vector<table_row> rows;
+
+    bool operator==(const table&) const = default;
+};
+
 struct card {
     std::string title;            ///< the component
     std::string recipe;           ///< the recipe it belongs to; empty when it is the title
@@ -58,6 +73,7 @@ struct card {
     std::string percent_heading;  ///< over the column: `% of flour`; empty when no row has one
     std::vector<weigh_row> weigh_out;
     std::vector<total_row> totals;
+    styles::table table;           ///< of a wall chart; empty on a card of a component
     std::vector<paragraph> method; ///< one a step, numbered by the layout
     std::vector<oven_row> oven;
     paragraph allergens;             ///< `Contains **almonds** · **egg**`; may be empty

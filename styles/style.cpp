@@ -110,9 +110,9 @@ constexpr named<column> columns_by_name[] = {
     {"imperial", column::imperial}, {"spoons", column::spoons}, {"percent", column::percent},
 };
 constexpr named<block> blocks_by_name[] = {
-    {"weigh-out", block::weigh_out}, {"totals", block::totals},       {"method", block::method},
-    {"oven", block::oven},           {"allergens", block::allergens}, {"cautions", block::cautions},
-    {"notes", block::notes},         {"keeping", block::keeping},
+    {"weigh-out", block::weigh_out}, {"totals", block::totals}, {"table", block::table},
+    {"method", block::method},       {"oven", block::oven},     {"allergens", block::allergens},
+    {"cautions", block::cautions},   {"notes", block::notes},   {"keeping", block::keeping},
 };
 
 template <typename Table> std::vector<std::string> names_of(const Table& table) {
@@ -284,8 +284,12 @@ void read_line(reading& r, const grammar::source& text, std::size_t number,
                 {parts.value.text, span_at(text, start + parts.value.at, parts.value.text.size())});
 }
 
-/// Every part stands once on a card: at its head or at its foot.
+/// Every part stands once on a card: at its head or at its foot. Only a chart has a table, so a
+/// style need not say where; it then stands first.
 void check_blocks(reading& r, const grammar::source& text) {
+    const bool has_table = std::ranges::find(r.made.top, block::table) != r.made.top.end() ||
+                           std::ranges::find(r.made.bottom, block::table) != r.made.bottom.end();
+    if (!has_table) r.made.top.insert(r.made.top.begin(), block::table);
     for (const auto& entry : blocks_by_name) {
         const auto has = [&](const std::vector<block>& list) {
             return std::ranges::find(list, entry.is) != list.end();
@@ -337,15 +341,15 @@ std::vector<std::string> built_in_style_names() {
 std::span<const grammar::kind_entry> kinds() {
     using enum grammar::severity;
     static constexpr grammar::kind_entry all[] = {
-        {"style-line", error, "a line of a style file is neither a setting nor a comment"},
+        {"style-line", error, "a line of a style that is no setting"},
         {"style-setting", error, "a style file sets something that no style has"},
-        {"style-value", error, "a setting's value is not of the form that the setting needs"},
-        {"style-word", error, "a style file names a paper, column or part that does not exist"},
-        {"style-margin", error, "a style's margin is too narrow to laminate, or too wide"},
+        {"style-value", error, "a value of another form than its setting needs"},
+        {"style-word", error, "a paper, column or part that does not exist"},
+        {"style-margin", error, "a margin too narrow to laminate, or too wide"},
         {"style-type", error, "a style's bounds of type cannot be kept"},
         {"style-repeated", error, "a style file says something twice"},
         {"style-part-missing", error, "a style leaves a part of the card out"},
-        {"missing-font", error, "the font that cards are set in is not installed"},
+        {"missing-font", error, "the font of the cards is not installed"},
         {"missing-character", error, "a card has a character that no font has"},
         {"nothing-to-print", error, "there is no card to print"},
         {"pdf-failed", error, "the PDF could not be made"},

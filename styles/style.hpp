@@ -23,7 +23,7 @@ struct type_range {
 enum class column { tick, amount, name, imperial, spoons, percent };
 
 /// What stands on a card between its head and its foot.
-enum class block { weigh_out, totals, method, oven, allergens, cautions, notes, keeping };
+enum class block { weigh_out, totals, table, method, oven, allergens, cautions, notes, keeping };
 
 /// The words that the layout prints by itself.
 struct layout_words {
@@ -48,7 +48,7 @@ struct style {
     type_range small_print = {11, 12};
     std::vector<column> columns = {column::tick,     column::amount, column::name,
                                    column::imperial, column::spoons, column::percent};
-    std::vector<block> top = {block::weigh_out, block::totals, block::method};
+    std::vector<block> top = {block::table, block::weigh_out, block::totals, block::method};
     std::vector<block> bottom = {block::oven, block::allergens, block::cautions, block::notes,
                                  block::keeping};
     layout_words words;

@@ -144,16 +144,38 @@ measures::shown shown_amount(const weigh_line& l, const recipe::recipe& r) {
     return {};
 }
 
-/// The range that filling the measure in other ways gives, where it is wider than 5 %.
-std::string said_spread(const weigh_line& l) {
+/// A range that is wider than 5 % of what is reckoned with; empty for a narrower one, and for one
+/// that rounding closes.
+template <typename Show> std::string wide_range(const recipe::spread& of, Show show) {
+    if ((of.high - of.low) * 20 <= of.used) return "";
+    const auto low = show(of.low), high = show(of.high);
+    if (low == high) return "";
+    if (low.unit != high.unit)
+        return fmt::format("{} {} to {} {}", low.figure, low.unit, high.figure, high.unit);
+    return measures::range_of(low.figure, high.figure, " " + high.unit);
+}
+
+std::string wide_grams(const recipe::spread& of) {
+    return wide_range(of, [](const exact& v) { return measures::on_a_scale(grams{v}); });
+}
+
+std::string wide_ml(const recipe::spread& of) {
+    return wide_range(of, [](const exact& v) { return measures::in_a_jug(millilitres{v}); });
+}
+
+/// The range that filling the measure in other ways gives.
+std::string said_spread(const weigh_line& l, given how) {
     const bool is_stated = !l.of->written->equals.empty();
     if (l.of->how != recipe::weighed_by::volume || is_stated || l.low_part != l.high_part)
         return "";
-    if ((l.grams->high - l.grams->low) * 20 <= l.grams->used) return "";
-    const auto low = measures::on_a_scale(grams{l.grams->low}),
-               high = measures::on_a_scale(grams{l.grams->high});
-    if (low == high || low.unit != high.unit) return "";
-    return measures::range_of(low.figure, high.figure, " " + high.unit) + " as filled";
+    const auto range = how == given::poured ? wide_ml(*l.ml) : wide_grams(*l.grams);
+    return range.empty() ? "" : range + " as filled";
+}
+
+/// What counted things weigh, with the range where their weights differ.
+std::string said_counted(const weigh_line& l) {
+    const auto range = l.low_part == l.high_part ? wide_grams(*l.grams) : "";
+    return range.empty() ? said_grams(l.grams->used) : range;
 }
 
 std::string remark_of(const weigh_line& l, const recipe::recipe& r, given how) {
@@ -162,13 +184,14 @@ std::string remark_of(const weigh_line& l, const recipe::recipe& r, given how) {
     if (how == given::weighed)
         return l.count
                    ? fmt::format("{} beaten, then weighed", measures::with_fraction(l.count->used))
-                   : said_spread(l);
+                   : said_spread(l, how);
+    if (how == given::poured) return said_spread(l, how);
     if (how != given::counted) return "";
     if (l.of->component && !l.of->description.empty()) {
         const auto& used = r.components[*l.of->component];
         return used.made.each ? said_each(l, used) : "";
     }
-    return l.grams ? said_grams(l.grams->used) : "";
+    return l.grams ? said_counted(l) : "";
 }
 
 std::string imperial_of(const weigh_line& l, const recipe::recipe& r, given how) {

@@ -1,53 +1,15 @@
 #include "compiler/cards/weigh_table.hpp"
 
 #include "compiler/cards/batch_cautions.hpp"
+#include "compiler/cards/columns.hpp"
 #include "compiler/cards/deal.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
-#include <utf8proc.h>
 
 namespace benchcard::cards {
 
 namespace {
-
-constexpr std::size_t page_width = 80;
-
-/// The columns of a terminal that a text takes.
-std::size_t width_of(std::string_view text) {
-    std::size_t width = 0;
-    while (!text.empty()) {
-        utf8proc_int32_t code = 0;
-        const auto length = utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
-                                             static_cast<utf8proc_ssize_t>(text.size()), &code);
-        if (length <= 0) break;
-        width += static_cast<std::size_t>(std::max(utf8proc_charwidth(code), 0));
-        text.remove_prefix(static_cast<std::size_t>(length));
-    }
-    return width;
-}
-
-std::string padded(const std::string& text, std::size_t width) {
-    const auto own = width_of(text);
-    return text + std::string(width > own ? width - own : 0, ' ');
-}
-
-/// Words on as many lines as they need, all but the first behind `indent` blanks.
-std::string wrapped(const std::string& text, std::size_t indent) {
-    const auto room = page_width > indent + 20 ? page_width - indent : 20;
-    std::string result, line;
-    for (std::size_t i = 0; i <= text.size();) {
-        const auto end = std::min(text.find(' ', i), text.size());
-        const auto word = text.substr(i, end - i);
-        if (!line.empty() && width_of(line) + 1 + width_of(word) > room) {
-            result += line + "\n" + std::string(indent, ' ');
-            line.clear();
-        }
-        line += (line.empty() ? "" : " ") + word;
-        i = end + 1;
-    }
-    return result + line;
-}
 
 struct columns {
     std::size_t before_point = 0, after_point = 0, unit = 0, imperial = 0, spoons = 0, percent = 0;

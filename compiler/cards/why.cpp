@@ -50,6 +50,11 @@ class explainer {
         return std::move(text_);
     }
 
+    std::string run(const weigh_line& l, const batch::component_batch& c) {
+        explain(l, c);
+        return std::move(text_);
+    }
+
   private:
     const batch::batch& b_;
     std::string text_;
@@ -233,5 +238,9 @@ class explainer {
 } // namespace
 
 std::string why(const batch::batch& b) { return explainer(b).run(); }
+
+std::string why_of(const weigh_line& l, const batch::component_batch& c, const batch::batch& b) {
+    return explainer(b).run(l, c);
+}
 
 } // namespace benchcard::cards

@@ -11,4 +11,8 @@ namespace benchcard::cards {
 /// and the rounding at the end; for every component the sum, the losses and the pieces.
 std::string why(const batch::batch& b);
 
+/// The same for one line: its steps, one a line.
+std::string why_of(const batch::weigh_line& l, const batch::component_batch& c,
+                   const batch::batch& b);
+
 } // namespace benchcard::cards

@@ -38,8 +38,22 @@ void add_measures(CLI::App& command, std::string& measures) {
         ->type_name("WHOSE");
 }
 
-void add_files(CLI::App& command, std::vector<std::string>& files) {
-    command.add_option("FILE", files, "Recipes; - is standard input")->required()->type_name("");
+CLI::Option* add_files(CLI::App& command, std::vector<std::string>& files) {
+    return command.add_option("FILE", files, "Recipes; - is standard input")
+        ->required()
+        ->type_name("");
+}
+
+/// A flag without which an option must be given.
+void add_instead_of(CLI::App& command, CLI::Option* option, const char* name, bool& flag,
+                    const char* help) {
+    command.add_flag_callback(
+        name,
+        [&flag, option] {
+            flag = true;
+            option->required(false);
+        },
+        help);
 }
 
 void add_file(CLI::App& command, std::string& file) {
@@ -230,50 +244,63 @@ int run(int argc, const char* const* argv) {
 
     print_options printed;
     auto* print_command = app.add_subcommand("print", "Print the cards of recipes to a PDF");
-    add_files(*print_command, printed.files);
+    auto* printed_files = add_files(*print_command, printed.files);
     print_command
         ->add_option("-o,--output", printed.output, "The PDF to write; - is standard output")
         ->required()
         ->type_name("OUT.pdf");
     add_order(*print_command, order);
-    print_command->add_option("--style", printed.style, "How the cards look")
-        ->capture_default_str()
+    print_command->add_option("--style", printed.style, "How the cards look; otherwise station")
         ->type_name("NAME");
     print_command
         ->add_option("--paper", printed.paper,
                      "A4, A5, A6, letter, half-letter, 5x8, 4x6 or 3x5;\notherwise the style's own")
         ->type_name("SIZE");
+    add_instead_of(*print_command, printed_files, "--chart", printed.chart,
+                   "Instead of cards a wall chart: what a cup and a spoon of the\n"
+                   "recipes' ingredients weigh; without a recipe, of all in the table");
     add_measures(*print_command, measures);
     print_command->footer(
         examples({"benchcard print tart.recipe -o tart.pdf",
-                  "benchcard print tart.recipe -o tart.pdf --scale 1/2 --paper A4"}));
+                  "benchcard print tart.recipe -o tart.pdf --scale 1/2 --paper A4",
+                  "benchcard print --chart house/*.recipe -o chart.pdf --measures us"}));
     print_command->group("Commands");
     print_command->callback([&] {
         expect_names(printed.files);
         expect_output(printed);
         printed.measures = system_of(measures);
         printed.order = order_of(*print_command, order);
-        code = print(printed);
+        if (printed.chart && !std::holds_alternative<batch::as_written>(printed.order))
+            throw wrong_line{"--chart is the same for every batch: leave the order out", {}};
+        code = printed.chart ? print_chart(printed) : print(printed);
     });
 
     convert_options converted;
     std::vector<std::string> amount_words;
     auto* convert_command = app.add_subcommand(
         "convert", "Say what one amount of an ingredient weighs, and by which source");
-    convert_command
-        ->add_option(
-            "AMOUNT", amount_words,
-            "An amount of an ingredient, best in quotes; - reads lines from standard input")
-        ->required()
-        ->type_name("");
+    bool list_wanted = false;
+    auto* amount_option =
+        convert_command
+            ->add_option(
+                "AMOUNT", amount_words,
+                "An amount of an ingredient, best in quotes; - reads lines from standard input")
+            ->required()
+            ->type_name("");
+    convert_command->add_flag("--why", converted.why,
+                              "Show how the weight came about, step by step");
+    add_instead_of(*convert_command, amount_option, "--list", list_wanted,
+                   "Instead, a table of what a cup and a spoon of each ingredient\n"
+                   "weigh; words after it choose those of that name");
     add_measures(*convert_command, measures);
     convert_command->footer(examples({"benchcard convert '2 1/4 cups plain flour' --measures us",
-                                      "benchcard convert - --measures us < pasted.txt"}));
+                                      "benchcard convert - --measures us < pasted.txt",
+                                      "benchcard convert --list rye flour --measures us"}));
     convert_command->group("Commands");
     convert_command->callback([&] {
         converted.amount = without_outer_blanks(fmt::format("{}", fmt::join(amount_words, " ")));
         converted.measures = system_of(measures);
-        code = convert(converted);
+        code = list_wanted ? list_measures(converted) : convert(converted);
     });
 
     try {

@@ -42,17 +42,24 @@ struct print_options {
     std::vector<std::string> files;
     std::string output;
     batch::order order;
-    std::string style = "station";
-    std::string paper; ///< empty for the style's own
+    std::string style;  ///< empty for the usual one
+    std::string paper;  ///< empty for the style's own
+    bool chart = false; ///< a wall chart instead of cards
     measures::system measures = measures::system::unstated;
 };
 int print(const print_options& options);
+/// A wall chart of the ingredients of some recipes, or of the whole table.
+int print_chart(const print_options& options);
 
 struct convert_options {
-    std::string amount;
+    std::string amount; ///< or the words of a name, for a list
+    bool why = false;   ///< how the weight came about too
     measures::system measures = measures::system::unstated;
 };
 int convert(const convert_options& options);
+/// A table of what a cup and the spoons of the ingredients of a name weigh; of all where it is
+/// empty.
+int list_measures(const convert_options& options);
 
 /// Reads the command line, runs the command it names and gives the exit code.
 int run(int argc, const char* const* argv);

@@ -1,5 +1,7 @@
 #include "compiler/commands/conversion.hpp"
 
+#include "compiler/batch/batch.hpp"
+#include "compiler/cards/why.hpp"
 #include "compiler/commands/compile.hpp"
 #include "compiler/commands/files.hpp"
 #include "compiler/measures/kitchen.hpp"
@@ -24,13 +26,23 @@ bool is_range(const recipe::line& l) {
                        [](const auto& a) { return a.quantity.low != a.quantity.high; });
 }
 
+/// What is read off a scale of millilitres can hardly be filled in two ways.
+bool is_in_a_jug(grammar::unit u) {
+    using grammar::unit;
+    return u == unit::millilitre || u == unit::centilitre || u == unit::decilitre ||
+           u == unit::litre;
+}
+
 /// What makes the weight of a line a range; empty where nothing does.
 std::string why_a_range(const recipe::line& l) {
     std::string why = is_range(l) ? "how much is meant" : "";
     const auto add = [&](const std::string& more) { why += (why.empty() ? "" : " and ") + more; };
     const auto unit = l.written->amounts.front().in;
     if (l.how == recipe::weighed_by::volume)
-        add(fmt::format("how the {} is filled", unit ? grammar::short_name(*unit) : "measure"));
+        add(unit && is_in_a_jug(*unit)
+                ? "source"
+                : fmt::format("how the {} is filled",
+                              unit ? grammar::short_name(*unit) : "measure"));
     if (l.how == recipe::weighed_by::piece && l.figure && l.figure->low < l.figure->high)
         add("what one weighs");
     return l.how == recipe::weighed_by::weight ? "" : why;
@@ -111,16 +123,19 @@ std::unique_ptr<compiled> compile_amount(const std::string& amount, measures::sy
 conversion convert_amount(const std::string& amount, measures::system measures) {
     const grammar::source text(0, "amount", amount);
     auto alone = grammar::parse_ingredient_line(text);
-    if (!alone.line) return {{}, false, std::move(alone.messages)};
+    if (!alone.line) return {{}, {}, false, std::move(alone.messages)};
 
     const auto c = compile_amount(amount, measures);
     const bool is_line = c->meaning.has_product && !c->meaning.product().lines.empty();
-    conversion result{{}, is_line, std::move(c->messages)};
+    conversion result{{}, {}, is_line, std::move(c->messages)};
     if (!is_line || grammar::has_errors(result.messages)) return result;
     const auto& l = c->meaning.product().lines.front();
-    if (l.grams)
-        result.weight = said_weight(l) + said_other_ways(l, c->meaning.measures) +
-                        (l.how == recipe::weighed_by::weight ? "" : said_source(l));
+    if (!l.grams) return result;
+    result.weight = said_weight(l) + said_other_ways(l, c->meaning.measures) +
+                    (l.how == recipe::weighed_by::weight ? "" : said_source(l));
+    const auto batch = batch::scale(c->meaning, 1);
+    const auto& made = batch.components.back();
+    result.why = cards::why_of(made.lines.front(), made, batch);
     return result;
 }
 

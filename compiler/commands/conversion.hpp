@@ -13,6 +13,7 @@ struct conversion {
     /// `281 g (255 g to 319 g by how the cup is filled), 10 oz; source: …`; nothing where it
     /// failed.
     std::optional<std::string> weight;
+    std::string why;               ///< how that came about, step by step
     bool is_read = true;           ///< false where the text is no amount of an ingredient
     grammar::diagnostics messages; ///< with their places in the amount
 };

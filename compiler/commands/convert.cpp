@@ -49,11 +49,11 @@ int write_out(const std::string& text) {
 std::string reason_of(const conversion& c) {
     for (const auto& m : c.messages)
         if (m.level == grammar::severity::error && c.is_read) return m.message;
-    return c.is_read ? "what it weighs is not known" : "there is no amount of an ingredient in it";
+    return c.is_read ? "what it weighs is not known" : "it has no amount and ingredient to weigh";
 }
 
 /// Lines as people paste them from elsewhere, each with its weight or why it has none.
-int convert_lines(measures::system measures) {
+int convert_lines(const convert_options& options) {
     const auto pasted = read_standard_input();
     if (!pasted.is_read) {
         complain(fmt::format("benchcard: standard input cannot be read: {}\n", pasted.failure));
@@ -71,9 +71,9 @@ int convert_lines(measures::system measures) {
             code = recipe_errors;
             continue;
         }
-        const auto c = convert_amount(grammar::as_ingredient_line(line), measures);
+        const auto c = convert_amount(grammar::as_ingredient_line(line), options.measures);
         if (!c.weight) code = recipe_errors;
-        out += c.weight ? fmt::format("{} = {}\n", line, *c.weight)
+        out += c.weight ? fmt::format("{} = {}\n{}", line, *c.weight, options.why ? c.why : "")
                         : fmt::format("{}: not weighed: {}\n", line, reason_of(c));
     }
     const auto written = write_out(out);
@@ -83,13 +83,14 @@ int convert_lines(measures::system measures) {
 } // namespace
 
 int convert(const convert_options& options) {
-    if (options.amount == "-") return convert_lines(options.measures);
+    if (options.amount == "-") return convert_lines(options);
     if (options.amount.find('\n') != std::string::npos)
         return refuse_line("convert takes one amount, on one line");
     if (grammar::first_not_utf8(options.amount) != std::string::npos)
         return refuse_line("the amount is not UTF-8 text");
-    const grammar::source text(0, "amount", options.amount);
-    const auto c = convert_amount(options.amount, options.measures);
+    const auto amount = grammar::as_ingredient_line(options.amount);
+    const grammar::source text(0, "amount", amount);
+    const auto c = convert_amount(amount, options.measures);
     if (!c.is_read) return refuse(text, c.messages);
     print_in(text, c.messages);
     if (grammar::has_errors(c.messages)) return recipe_errors;
@@ -97,7 +98,8 @@ int convert(const convert_options& options) {
         complain(fmt::format("benchcard: what `{}` weighs is not known\n", options.amount));
         return recipe_errors;
     }
-    return write_out(fmt::format("{} = {}\n", options.amount, *c.weight));
+    return write_out(
+        fmt::format("{} = {}\n{}", options.amount, *c.weight, options.why ? c.why : ""));
 }
 
 } // namespace benchcard::commands

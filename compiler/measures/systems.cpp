@@ -155,6 +155,12 @@ std::optional<millilitres> volume_of(unit u, system s) {
     return millilitres{std::move(size)};
 }
 
+std::pair<exact, exact> vagueness_of(unit u) {
+    if (u == unit::dash) return {exact(8, 23), 1};
+    if (u == unit::pinch) return {exact(3, 4), 2};
+    return {1, 1};
+}
+
 std::vector<std::pair<system, millilitres>> readings_of(unit u) {
     std::vector<std::pair<system, millilitres>> readings;
     for (const system s : all_systems) {

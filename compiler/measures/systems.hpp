@@ -58,6 +58,11 @@ std::optional<grams> weight_of(unit u);
 /// of a teaspoon, and Unicode CLDR 48 a pinch at 3/64.
 std::optional<millilitres> volume_of(unit u, system s);
 
+/// The least and the most that a unit may mean, as shares of what `volume_of` takes it for; 1 and 1
+/// for all but two. A dash: from 1/23 of a teaspoon, the USDA's dash of pepper (SR28, NDB 02030),
+/// to 1/8 (common practice). A pinch: from 3/64 (Unicode CLDR 48) to 1/8 (common practice).
+std::pair<exact, exact> vagueness_of(unit u);
+
 /// The systems in which a unit of volume has a size, with it; for listing the readings of a unit
 /// that is not settled. Systems that agree are listed once, under the first's name.
 std::vector<std::pair<system, millilitres>> readings_of(unit u);

@@ -42,6 +42,20 @@ std::vector<country> countries_for(measures::system system) {
     return {};
 }
 
+/// Whether words before an ingredient say that it is counted by the box or by the slice, so that
+/// the weight of a whole one is not meant.
+bool counts_other_than_wholes(const std::vector<std::string>& description) {
+    constexpr std::string_view packed_or_cut[] = {
+        "bag",   "bar",    "block", "bottle", "box",    "bunch",   "can",    "carton",
+        "case",  "chunk",  "cube",  "ear",    "drop",   "handful", "head",   "jar",
+        "pack",  "packet", "piece", "pot",    "punnet", "ring",    "sachet", "segment",
+        "slice", "sprig",  "strip", "tin",    "tray",   "tub",     "wedge"};
+    return std::any_of(description.begin(), description.end(), [&](const auto& word) {
+        return std::find(std::begin(packed_or_cut), std::end(packed_or_cut), word) !=
+               std::end(packed_or_cut);
+    });
+}
+
 /// The figure of a counted piece: by the piece's name (`clove`) or its size (`large`), in the
 /// recipe's country before any other.
 const figure* figure_of_piece(const entry& what, const std::vector<std::string>& description,
@@ -51,7 +65,8 @@ const figure* figure_of_piece(const entry& what, const std::vector<std::string>&
     for (const auto where : countries_for(system))
         for (const auto& f : what.figures) {
             if (f.volume || f.is_stick || !fits_country(f, where)) continue;
-            const bool piece_fits = f.piece.empty() ? true : names_state(description, f.piece);
+            const bool piece_fits = f.piece.empty() ? !counts_other_than_wholes(description)
+                                                    : names_state(description, f.piece);
             const bool state_fits = f.state.empty() || names_state(description, f.state);
             if (!piece_fits || !state_fits) continue;
             const auto words = ingredients::compared_words(f.state).size() +
@@ -209,7 +224,8 @@ class weigher {
             return;
         }
         result_.how = weighed_by::volume;
-        const auto ml = times(number * held->value, filled_as(m.filled));
+        const auto [least, most] = measures::vagueness_of(*m.in);
+        const auto ml = times(times(number * held->value, {least, 1, most}), filled_as(m.filled));
         add_to(result_.ml, ml);
         if (!what_)
             return; // an unknown ingredient by volume is reported where its name is looked up

@@ -24,6 +24,7 @@ block compose_short_head(const composing& with);
 
 block compose_weigh_out(const composing& with);
 block compose_totals(const composing& with);
+block compose_table(const composing& with);
 block compose_method(const composing& with);
 block compose_oven(const composing& with);
 block compose_allergens(const composing& with);

@@ -79,6 +79,18 @@ ready_row row(const styles::total_row& from, const preparer& ready) {
     return made;
 }
 
+ready_table_row row(const styles::table_row& from, const preparer& ready) {
+    std::vector<words> name{{.text = from.name, .in = weight::bold}};
+    if (!from.remark.empty()) name.push_back({.text = " " + from.remark, .minor = true});
+    ready_table_row made{ready(name), {}};
+    for (const auto& figure : from.figures) {
+        auto text = ready.strong(figure);
+        const auto whole = whole_part(text);
+        made.figures.push_back({std::move(text), whole});
+    }
+    return made;
+}
+
 std::vector<ready_oven_cell> oven_cells(const styles::oven_row& from, const style& look,
                                         const preparer& ready) {
     const std::pair<const std::string*, const std::string*> cells[] = {
@@ -128,6 +140,9 @@ ready_card made_ready(const card& from, const style& look, const font_metrics& m
                                          {.text = from.percent_heading}}));
     for (const auto& r : from.weigh_out) made.weigh_out.push_back(row(r, ready));
     for (const auto& r : from.totals) made.totals.push_back(row(r, ready));
+    for (const auto& heading : from.table.headings)
+        made.table_headings.push_back(ready.plain(heading));
+    for (const auto& r : from.table.rows) made.table.push_back(row(r, ready));
     made.method = ready.all(from.method);
     for (std::size_t i = 0; i < from.method.size(); ++i)
         made.step_numbers.push_back(ready.strong(std::to_string(i + 1)));

@@ -17,6 +17,16 @@ struct ready_row {
     std::size_t whole_part = 0; ///< characters of the amount before its decimal point
 };
 
+/// A figure of a table, and the characters of it before its decimal point.
+struct ready_figure {
+    ready_text text;
+    std::size_t whole_part = 0;
+};
+struct ready_table_row {
+    ready_text name;
+    std::vector<ready_figure> figures;
+};
+
 /// One column of an oven setting.
 struct ready_oven_cell {
     ready_text label, value;
@@ -27,6 +37,8 @@ struct ready_card {
     ready_text title, batch, of, yield;
     ready_text imperial_heading, spoons_heading, percent_heading, beneath_heading;
     std::vector<ready_row> weigh_out, totals;
+    std::vector<ready_text> table_headings;
+    std::vector<ready_table_row> table;
     std::vector<ready_text> step_numbers, method;
     std::vector<std::vector<ready_oven_cell>> oven;
     ready_text allergens;

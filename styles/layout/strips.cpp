@@ -123,6 +123,8 @@ block compose(styles::block which, const composing& with) {
         return compose_weigh_out(with);
     case styles::block::totals:
         return compose_totals(with);
+    case styles::block::table:
+        return compose_table(with);
     case styles::block::method:
         return compose_method(with);
     case styles::block::oven:

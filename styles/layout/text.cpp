@@ -207,6 +207,13 @@ std::vector<type_line> evenly_broken(const ready_text& text, type_sizes sizes, d
     return lines;
 }
 
+double part_width(const ready_text& text, std::size_t first, std::size_t last, double size) {
+    std::int64_t sum = 0;
+    for (auto i = first; i < std::min(last, text.slots.size()); ++i)
+        sum += text.slots[i].found.measures.advance;
+    return static_cast<double>(sum) * size / 1000;
+}
+
 double natural_width(const ready_text& text, type_sizes sizes) {
     width_sum sum;
     for (const auto& s : text.slots) sum.add(s);

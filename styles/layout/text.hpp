@@ -64,6 +64,9 @@ std::vector<type_line> broken(const ready_text& text, type_sizes sizes, double w
 /// many, but more even.
 std::vector<type_line> evenly_broken(const ready_text& text, type_sizes sizes, double width);
 
+/// The width in points of some characters of a text, from `first` to before `last`.
+double part_width(const ready_text& text, std::size_t first, std::size_t last, double size);
+
 /// How wide a text is on one line, in points.
 double natural_width(const ready_text& text, type_sizes sizes);
 

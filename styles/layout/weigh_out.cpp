@@ -12,13 +12,14 @@ using styles::column;
 
 type_sizes one_size(double size) { return {size, size}; }
 
-/// The part of an amount before its decimal point, or the part from it on.
-double part_width(const ready_row& row, bool whole, double size) {
-    std::int64_t sum = 0;
-    const auto& slots = row.amount.slots;
-    for (std::size_t i = 0; i < slots.size(); ++i)
-        if ((i < row.whole_part) == whole) sum += slots[i].found.measures.advance;
-    return static_cast<double>(sum) * size / 1000;
+/// The width of an amount before its decimal point.
+double whole_width(const ready_row& row, double size) {
+    return part_width(row.amount, 0, row.whole_part, size);
+}
+
+/// The width of an amount from its decimal point on.
+double decimals_width(const ready_row& row, double size) {
+    return part_width(row.amount, row.whole_part, row.amount.slots.size(), size);
 }
 
 /// A column whose figures end at its right edge.
@@ -77,8 +78,8 @@ amount_widths amounts_of(const composing& with) {
     amount_widths w;
     for (const auto* rows : {&with.card.weigh_out, &with.card.totals}) {
         for (const auto& row : *rows) {
-            w.whole = std::max(w.whole, part_width(row, true, s.amount));
-            w.decimals = std::max(w.decimals, part_width(row, false, s.amount));
+            w.whole = std::max(w.whole, whole_width(row, s.amount));
+            w.decimals = std::max(w.decimals, decimals_width(row, s.amount));
         }
     }
     for (const auto* rows : {&with.card.weigh_out, &with.card.totals})
@@ -149,7 +150,7 @@ plan planned(const composing& with) {
 
 cell amount_cell(const ready_row& row, const plan& p, double size) {
     const double natural = natural_width(row.amount, one_size(size));
-    const double whole = part_width(row, true, size);
+    const double whole = whole_width(row, size);
     if (whole <= p.amount_width + 1e-6 && natural - whole <= p.decimals + 1e-6)
         return {broken(row.amount, one_size(size), natural + 1), p.point_x - whole};
     return {broken(row.amount, one_size(size), p.amount_width), p.point_x, cell::side::right};
@@ -159,7 +160,7 @@ cell amount_cell(const ready_row& row, const plan& p, double size) {
 cell unit_cell(const ready_row& row, const plan& p, const sizes& s) {
     if (row.amount.empty())
         return {broken(row.unit, one_size(s.unit), p.amount_width), p.point_x, cell::side::right};
-    const double decimals = std::min(part_width(row, false, s.amount), p.decimals);
+    const double decimals = std::min(decimals_width(row, s.amount), p.decimals);
     return {broken(row.unit, one_size(s.unit), p.unit_width), p.point_x + decimals + p.unit_gap};
 }
 

@@ -125,11 +125,58 @@ TEST_CASE("convert - weighs the lines of standard input, and says which it canno
           "2 cups plain flour = 250 g (227 g to 283 g by how the cup is filled), 8¾ oz; source: " +
               usda +
               "20081\n"
-              "flour: not weighed: there is no amount of an ingredient in it\n"
+              "flour: not weighed: it has no amount and ingredient to weigh\n"
               "1 cup unicorn: not weighed: `unicorn` is not in the ingredient table, so what a cup "
               "of it weighs is not known\n");
     CHECK(run({"convert", "-"}, {.input = "100 g salt\n"}).code == 0);
     CHECK(run({"convert", "-"}, {.input = "100 g salt\n", .out_to = "/dev/full"}).code == 2);
+}
+
+TEST_CASE("convert reads lines as people write them", "[commands]") {
+    const auto says = [](const std::string& amount, const std::string& begin) {
+        CHECK_THAT(run({"convert", "--measures", "us", "--", amount}).out,
+                   Catch::StartsWith(amount + " = " + begin));
+    };
+    says("pinch of fine salt", "0.4 g (0.3 g to 0.8 g by how the pinch is filled)");
+    says("2 1/4 cups (280g) all-purpose flour, spooned & levelled", "280 g, as stated, 10 oz");
+    says("1 (14-ounce) can condensed milk", "397 g, 14 oz");
+    says("250 g/2 cups plain flour", "250 g, as stated");
+    CHECK_THAT(run({"convert", "1 cup (500 g) plain flour", "--measures", "us"}).err,
+               Catch::Contains("500 g is stated, and this much plain flour weighs"));
+}
+
+TEST_CASE("convert --why can be redone with a pocket calculator", "[commands]") {
+    const auto r = run({"convert", "2 cups plain flour", "--measures", "us", "--why"});
+    CHECK(r.code == 0);
+    CHECK_THAT(r.out, Catch::Contains("2 cup × 236.5882365 ml = 473.176473 ml (measures: us)") &&
+                          Catch::Contains("473.176473 ml × 125 g ÷ 236.5882365 ml = 250 g"));
+}
+
+TEST_CASE("convert --list and print --chart give what measures weigh", "[commands]") {
+    const auto list = run({"convert", "--list", "rye", "flour", "--measures", "us"});
+    CHECK(list.code == 0);
+    CHECK(list.err == "");
+    CHECK_THAT(list.out, Catch::Contains("rye flour") && !Catch::Contains("plain flour"));
+    CHECK(run({"convert", "--list"}).code == 2);
+    CHECK_THAT(run({"convert", "--list"}).err,
+               Catch::StartsWith("benchcard: whose cups and spoons are meant is not said\n"));
+    const auto none = run({"convert", "--list", "moonflour", "--measures", "us"});
+    CHECK(none.code == 1);
+    CHECK(none.err == "benchcard: no ingredient in the table is called `moonflour`\n");
+
+    const folder at;
+    const auto house = at.file("house.recipe", "recipe: House list\nmeasures: metric\n"
+                                               "ingredient: teff flour\nweighs: 160 g per cup\n"
+                                               "source: weighed here\n");
+    const auto chart = run({"print", "--chart", house, "-o", at / "chart.pdf"});
+    CHECK(chart.err == "");
+    CHECK(chart.code == 0);
+    CHECK(bytes_of(at / "chart.pdf").starts_with("%PDF"));
+    CHECK(run({"print", "--chart", house, "-o", at / "x.pdf", "--scale", "2"}).code == 2);
+    CHECK(run({"print", "--chart", "-o", at / "x.pdf"}).code == 2);
+    const auto nothing = at.file("nothing.recipe", "recipe: None\nmeasures: us\n");
+    CHECK(run({"print", "--chart", nothing, "-o", at / "x.pdf"}).code == 1);
+    CHECK(bytes_of(at / "x.pdf") == "");
 }
 
 } // namespace benchcard::program

@@ -3,6 +3,7 @@
 #include "compiler/diagnostics/kinds.hpp"
 #include "compiler/measures/kitchen.hpp"
 #include "compiler/measures/systems.hpp"
+#include "compiler/measures/temperatures.hpp"
 #include "grammar/settings.hpp"
 
 #include <fmt/format.h>
@@ -56,6 +57,16 @@ std::string measures_table() {
     return result;
 }
 
+std::string oven_table() {
+    std::string result = "| gas | oven °C | fan oven °C | oven °F |\n| --- | --- | --- | --- |\n";
+    const exact marks[] = {exact(1, 4), exact(1, 2), 1, 2, 3, 4, 5, 6, 7, 8, 9, 10};
+    for (const auto& mark : marks) {
+        const auto d = measures::dial_settings(mark, mark, grammar::oven_scale::gas_mark);
+        result += fmt::format("| {} | {} | {} | {} |\n", d.gas, d.celsius, d.fan, d.fahrenheit);
+    }
+    return result;
+}
+
 std::string kinds_table() {
     std::string result = "| kind | | what it is about |\n| --- | --- | --- |\n";
     for (const auto& k : diagnostics::all_kinds())
@@ -66,8 +77,10 @@ std::string kinds_table() {
 } // namespace
 
 std::vector<std::pair<std::string, std::string>> tables() {
-    return {
-        {"settings", settings_table()}, {"measures", measures_table()}, {"kinds", kinds_table()}};
+    return {{"settings", settings_table()},
+            {"measures", measures_table()},
+            {"oven", oven_table()},
+            {"kinds", kinds_table()}};
 }
 
 } // namespace benchcard::language

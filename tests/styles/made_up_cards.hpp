@@ -83,6 +83,16 @@ inline styles::card card() {
                                w.maybe(1, 2), w.maybe(1, 1)});
     for (int i = *rc::gen::inRange(0, 3); i > 0; --i)
         c.totals.push_back({w.amount(), w.unit(), w.words(1, 8)});
+    const int columns = *rc::gen::inRange(1, 4);
+    const std::vector<std::string> headings = {"g a cup", "tbsp", "g a tsp"};
+    const int table_rows = *rc::gen::element(0, 0, 0, 2, 12, 50);
+    for (int i = 0; i < columns; ++i)
+        c.table.headings.push_back(headings[static_cast<std::size_t>(i)]);
+    for (int i = 0; i < table_rows; ++i) {
+        styles::table_row row{w.words(1, 4), w.maybe(1, 3), {}};
+        for (int k = 0; k < columns; ++k) row.figures.push_back(w.amount());
+        c.table.rows.push_back(std::move(row));
+    }
     for (int i = *rc::gen::element(0, 1, 3, 8, 15, 40); i > 0; --i)
         c.method.push_back(w.paragraph(1, 12));
     for (int i = *rc::gen::inRange(0, 3); i > 0; --i)

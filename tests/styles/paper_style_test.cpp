@@ -62,7 +62,7 @@ TEST_CASE("the rules of a style file have no endless loop", "[style]") {
 }
 
 TEST_CASE("every built-in style reads without a message", "[style]") {
-    REQUIRE(styles::built_in_style_names() == std::vector<std::string>{"station"});
+    REQUIRE(styles::built_in_style_names() == std::vector<std::string>{"chart", "station"});
     for (const auto& name : styles::built_in_style_names()) {
         INFO(name);
         std::ifstream in(BENCHCARD_SOURCE_DIR "/styles/" + name + ".style");
@@ -96,7 +96,7 @@ TEST_CASE("a style file says how cards look", "[style]") {
     CHECK(r.made.amounts == styles::type_range{16, 40});
     CHECK(r.made.small_print == styles::type_range{11, 12.5});
     CHECK(r.made.columns == std::vector{column::amount, column::name, column::tick});
-    CHECK(r.made.top == std::vector{block::method});
+    CHECK(r.made.top == std::vector{block::table, block::method});
     CHECK(r.made.bottom.front() == block::weigh_out);
     CHECK(r.made.words.continues == "weiter auf");
     CHECK(r.made.words.fan.empty());

@@ -43,6 +43,7 @@ inline word_list repeated_words(const styles::card& c, const styles::style& look
     add_words(out, "card 2 11 of 3 12 …");
     for (const auto& text : {c.imperial_heading, c.spoons_heading, c.percent_heading})
         add_words(out, text);
+    for (const auto& text : c.table.headings) add_words(out, text);
     for (const auto& text :
          {look.words.oven, look.words.fan, look.words.fahrenheit, look.words.gas, look.words.time})
         add_words(out, text);
@@ -59,6 +60,10 @@ inline word_list body_words(const styles::card& c) {
             add_words(out, text);
     for (const auto& r : c.totals)
         for (const auto& text : {r.amount, r.unit, r.text}) add_words(out, text);
+    for (const auto& r : c.table.rows) {
+        add_words(out, r.name + " " + r.remark);
+        for (const auto& text : r.figures) add_words(out, text);
+    }
     for (std::size_t i = 0; i < c.method.size(); ++i) {
         add_words(out, std::to_string(i + 1));
         add_words(out, text_of(c.method[i]));
