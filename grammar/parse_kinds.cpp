@@ -6,11 +6,11 @@ const std::vector<kind_entry>& parse_kinds() {
     using enum severity;
     static const std::vector<kind_entry> kinds = {
         {"ambiguous-comma", error, "a comma between digits can be read two ways"},
-        {"control-character", error, "a character that cannot be printed stands in the text"},
+        {"control-character", error, "a character that cannot be printed"},
         {"dash-before-amount", hint, "a step that reads like an ingredient line"},
         {"empty-step", error, "a dash with nothing to do after it"},
         {"line-too-long", error, "a line of more than 10,000 bytes"},
-        {"misplaced-line", error, "an ingredient or a step where only settings can stand"},
+        {"misplaced-line", error, "a line where only settings can stand"},
         {"misplaced-setting", error, "a setting where it cannot stand"},
         {"missing-name", error, "an amount without an ingredient"},
         {"missing-preparation", error, "a comma with nothing after it"},
@@ -18,7 +18,7 @@ const std::vector<kind_entry>& parse_kinds() {
         {"name-too-long", error, "a name longer than a card can hold"},
         {"no-recipe", error, "a file without a recipe"},
         {"not-utf8", error, "a file that is not UTF-8 text"},
-        {"number-too-large", error, "a number too large, or too fine, to be an amount"},
+        {"number-too-large", error, "a number too large or too fine for an amount"},
         {"numbered-step", error, "a step with a number of its own"},
         {"second-recipe", error, "a second recipe in one file"},
         {"text-before-recipe", error, "text before the line that names the recipe"},

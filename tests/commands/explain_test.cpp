@@ -55,9 +55,10 @@ TEST_CASE("explain without a kind lists all of them, a line each in columns", "[
     const auto lines = lines_of(r.out);
     CHECK(lines.size() > 80);
     CHECK(std::is_sorted(lines.begin(), lines.end()));
-    const auto column = lines.front().find("error");
+    const auto column = lines.front().find(" error ") + 1;
     for (const auto& line : lines) {
         INFO(line);
+        CHECK(line.size() <= 80);
         const auto level = line.substr(column, 9);
         CHECK((level == "error    " || level == "warning  " || level == "hint     "));
         CHECK(line[column - 1] == ' ');

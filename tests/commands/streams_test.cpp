@@ -19,6 +19,9 @@ TEST_CASE("a full standard output is noticed by every command", "[commands]") {
     const folder at;
     const auto bad = at.file("bad.recipe", wrong), good = at.file("good.recipe", tart);
     for (const auto& line : std::vector<std::vector<std::string>>{{"check", bad},
+                                                                  {"check", bad, "--format=json"},
+                                                                  {"explain"},
+                                                                  {"explain", "zero-amount"},
                                                                   {"weigh", good},
                                                                   {"convert", "100 g salt"},
                                                                   {"print", good, "-o", "-"},
