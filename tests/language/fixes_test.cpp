@@ -49,6 +49,16 @@ TEST_CASE("mending an example does no harm, and a second time finds nothing") {
     CHECK(repairs >= 8);
 }
 
+TEST_CASE("what would do harm is left alone") {
+    // Which of two sugars is meant, and settings that could not be read.
+    CHECK(must_mend_without_harm("recipe: A\n100 g caster sugar\n100 g icing sugar\n"
+                                 "- Whisk [icing sugar]. Add the sugar.\n",
+                                 {}) == 0);
+    CHECK(must_mend_without_harm("recipe: A\nlos: a bit\n100 g plain flour\n", {}) == 0);
+    CHECK(must_mend_without_harm("recipe: A\n100 g plain flour\nrevison: 2\nlos: a bit\n", {}) ==
+          1);
+}
+
 TEST_CASE("there is nothing to mend in the examples") {
     std::map<std::string, std::string> files;
     const std::filesystem::path folder = BENCHCARD_SOURCE_DIR "/examples";
