@@ -17,18 +17,17 @@ void refused(const std::vector<std::string>& arguments, const std::string& said)
 } // namespace
 
 TEST_CASE("without a command, or with one there is not, the commands are named", "[commands]") {
-    refused({}, "benchcard: say what to do: check, weigh, print or convert\n"
+    refused({}, "benchcard: say what to do: check, explain, weigh, print or convert\n"
                 "     = help: for example: benchcard check tart.recipe\n"
                 "     = help: all of it: benchcard --help\n");
-    refused({"chek", "tart.recipe"},
-            "benchcard: there is no command `chek`; there are check, weigh, print and convert\n"
-            "     = help: the nearest is `check`\n"
-            "     = help: all of it: benchcard --help\n");
-    refused(
-        {"tart.recipe"},
-        "benchcard: there is no command `tart.recipe`; there are check, weigh, print and convert\n"
-        "     = help: the command comes first: benchcard check tart.recipe\n"
-        "     = help: all of it: benchcard --help\n");
+    refused({"chek", "tart.recipe"}, "benchcard: there is no command `chek`; there are check, "
+                                     "explain, weigh, print and convert\n"
+                                     "     = help: the nearest is `check`\n"
+                                     "     = help: all of it: benchcard --help\n");
+    refused({"tart.recipe"}, "benchcard: there is no command `tart.recipe`; there are check, "
+                             "explain, weigh, print and convert\n"
+                             "     = help: the command comes first: benchcard check tart.recipe\n"
+                             "     = help: all of it: benchcard --help\n");
     refused({"--loud"}, "benchcard: there is no option `--loud` before the command\n"
                         "     = help: for example: benchcard check tart.recipe\n"
                         "     = help: all of it: benchcard --help\n");
@@ -55,7 +54,8 @@ TEST_CASE("what a command does not take is said", "[commands]") {
             "benchcard: weigh takes one recipe, and `b.recipe` is one more\n"
             "     = help: all of it: benchcard weigh --help\n");
     refused({"check", "a.recipe", "--mesures=us"},
-            "benchcard: check has no option `--mesures`; it has --help and --measures\n"
+            "benchcard: check has no option `--mesures`; it has --help, --fix, --format and "
+            "--measures\n"
             "     = help: the nearest is `--measures`\n"
             "     = help: all of it: benchcard check --help\n");
     refused({"weigh", "a.recipe", "--scale", "2", "--scale", "3"},
