@@ -231,7 +231,7 @@ class balancer {
         if (wanted_.grams.low != wanted_.grams.high) return best;
         const exact ready = c_.ready->used;
         for (const auto& s : slips_in(written)) {
-            if (!s.is_common || (!written.in && s.meant.number < 1)) continue;
+            if (s.is != likelihood::common || (!written.in && s.meant.number < 1)) continue;
             exact factor = s.meant.number / written.number;
             if (written.in)
                 factor *= measures::weight_of(*s.meant.in)->value /

@@ -52,6 +52,7 @@ grammar::diagnostics check(const recipe::recipe& r) {
     check_balance(r, messages);
     check_demand(r, messages);
     check_pairs(r, messages);
+    check_left_over(r, messages);
     check_amounts(r, messages);
     check_neighbours(r, messages);
     check_method(r, messages);

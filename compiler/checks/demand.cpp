@@ -3,6 +3,7 @@
 #include "compiler/checks/said.hpp"
 #include "compiler/measures/kitchen.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace benchcard::checks {
@@ -63,6 +64,14 @@ void check_one(const recipe::recipe& r, std::size_t index, const demand& d,
     to.push_back(std::move(message));
 }
 
+/// Whether a line that could not be read names a component.
+bool may_be_used(const recipe::recipe& r, const component& c) {
+    return std::any_of(r.components.begin(), r.components.end(), [&](const auto& by) {
+        return std::any_of(by.unread.begin(), by.unread.end(),
+                           [&](const auto& line) { return line.find(c.title) != line.npos; });
+    });
+}
+
 } // namespace
 
 void check_demand(const recipe::recipe& r, grammar::diagnostics& to) {
@@ -71,7 +80,7 @@ void check_demand(const recipe::recipe& r, grammar::diagnostics& to) {
         const auto& c = r.components[i];
         if (!demands[i].users.empty())
             check_one(r, i, demands[i], to);
-        else if (i + 1 < demands.size() && r.product().is_assembly)
+        else if (i + 1 < demands.size() && r.product().is_assembly && !may_be_used(r, c))
             to.push_back({"unused-component",
                           severity::warning,
                           c.written->title.where,

@@ -6,6 +6,7 @@
 #include "compiler/recipe/demand.hpp"
 #include "compiler/recipe/weighing.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace benchcard::checks {
@@ -56,11 +57,54 @@ void check_one(const recipe::recipe& r, const component& c, const recipe::demand
     to.push_back(std::move(message));
 }
 
+/// What may stay over of a component that is made for this recipe alone (common practice).
+const exact may_be_over = exact(2, 5);
+
+/// A component of this very file, of which far more is made than its recipe uses.
+void check_left(const recipe::recipe& r, const component& c, const recipe::demand& d,
+                grammar::diagnostics& to) {
+    const auto own_file = r.product().written->where.file;
+    if (d.users.empty() || c.whole_batch || c.written->where.file != own_file) return;
+    const auto is_by_share = [&](const auto& u) {
+        return r.components[u.component].lines[u.line].share.has_value();
+    };
+    if (std::any_of(d.users.begin(), d.users.end(), is_by_share)) return; // `half Cream` is meant
+    const bool in_pieces = d.left_pieces && d.made_pieces;
+    if (!in_pieces && !(d.left_grams && d.made_grams)) return;
+    const exact made = in_pieces ? *d.made_pieces : *d.made_grams;
+    const exact left = in_pieces ? *d.left_pieces : *d.left_grams;
+    if (made <= 0 || left <= made * may_be_over) return;
+    const auto said = [&](const exact& amount) {
+        return in_pieces ? checks::in_pieces(amount, c) : in_grams(amount);
+    };
+    const auto& last = d.users.back();
+    grammar::diagnostic message{
+        "much-left-over",
+        grammar::severity::hint,
+        amount_place(r.components[last.component].lines[last.line]),
+        fmt::format("{} of {} are used, and {} made", said(made - left), c.title, said(made)),
+        {},
+        {}};
+    message.notes.push_back(
+        {fmt::format("{} stay over, {} of it", said(left), in_percent(left / made)),
+         c.makes ? std::optional(c.makes_where) : std::nullopt});
+    message.helps.push_back(
+        {fmt::format("if it is meant so, say why: `accept: much-left-over, …` in {}",
+                     r.components[last.component].title),
+         {}});
+    to.push_back(std::move(message));
+}
+
 } // namespace
 
 void check_pairs(const recipe::recipe& r, grammar::diagnostics& to) {
     const auto demands = recipe::demands_of(r);
     for (std::size_t i = 0; i < demands.size(); ++i) check_one(r, r.components[i], demands[i], to);
+}
+
+void check_left_over(const recipe::recipe& r, grammar::diagnostics& to) {
+    const auto demands = recipe::demands_of(r);
+    for (std::size_t i = 0; i < demands.size(); ++i) check_left(r, r.components[i], demands[i], to);
 }
 
 } // namespace benchcard::checks

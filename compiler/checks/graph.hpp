@@ -9,4 +9,9 @@ namespace benchcard::checks {
 /// bun from 55 halves. Only where their number is stated, and where nothing else is left over.
 void check_pairs(const recipe::recipe& r, grammar::diagnostics& to);
 
+/// A component made for this recipe alone of which more than two fifths stay over: the amount that
+/// uses it may be the slip. Not of what is taken by share (`half Cream`), is made whole, or comes
+/// from a file that others use too.
+void check_left_over(const recipe::recipe& r, grammar::diagnostics& to);
+
 } // namespace benchcard::checks

@@ -35,6 +35,7 @@ class slip_finder {
         const auto digits = digits_of(written_.number);
         if (!digits.empty()) {
             add_common_digits(digits);
+            add_fair_digits(digits);
             add_any_digits(digits);
         }
         return std::move(result_);
@@ -44,47 +45,67 @@ class slip_finder {
     const amount_written& written_;
     std::vector<slip> result_;
 
-    void add(const amount_written& meant, bool is_common) {
-        const bool is_new = meant != written_ && meant.number > 0 &&
+    void add(const amount_written& meant, likelihood is) {
+        const bool is_new = meant != written_ && meant.number > 0 && may_be_written(meant) &&
                             std::none_of(result_.begin(), result_.end(),
                                          [&](const auto& s) { return s.meant == meant; });
-        if (is_new) result_.push_back({meant, is_common});
+        if (is_new) result_.push_back({meant, is});
     }
-    void add_number(const exact& number, bool is_common) { add({number, written_.in}, is_common); }
-    void add_digits(const std::string& digits) {
-        if (!digits.empty() && digits.front() != '0') add_number(exact(std::stol(digits)), false);
+    void add_number(const exact& number, likelihood is) { add({number, written_.in}, is); }
+    void add_digits(const std::string& digits, likelihood is) {
+        if (!digits.empty() && digits.front() != '0') add_number(exact(std::stol(digits)), is);
+    }
+
+    /// Spoons are counted to a dozen, and whoever weighs in grams does not write 1.5 g of flour.
+    bool may_be_written(const amount_written& meant) const {
+        const auto in = meant.in;
+        if (in == unit::teaspoon || in == unit::tablespoon) return meant.number <= 12;
+        const bool is_smaller = in != written_.in && (in == unit::gram || in == unit::millilitre) &&
+                                (written_.in == unit::kilogram || written_.in == unit::litre);
+        return !is_smaller || meant.number == measures::whole_part(meant.number);
     }
 
     void add_factors() {
-        for (const auto& factor :
-             {exact(10), exact(1, 10), exact(2), exact(1, 2), exact(100), exact(1, 100)})
-            add_number(written_.number * factor, true);
+        for (const auto& factor : {exact(10), exact(1, 10), exact(2), exact(1, 2)})
+            add_number(written_.number * factor, likelihood::common);
     }
 
     void add_neighbours() {
         if (!written_.in) return;
         for (const auto& [one, other] : neighbours) {
-            if (*written_.in == one) add({written_.number, other}, true);
-            if (*written_.in == other) add({written_.number, one}, true);
+            if (*written_.in == one) add({written_.number, other}, likelihood::common);
+            if (*written_.in == other) add({written_.number, one}, likelihood::common);
         }
     }
 
     void add_common_digits(const std::string& digits) {
-        add_number(written_.number * 10 + 5, true);
+        if (digits.back() != '0') add_number(written_.number * 10 + 5, likelihood::common);
         const auto length = digits.size();
         if (length > 1 && digits[length - 1] == digits[length - 2])
-            add_number(measures::whole_part(written_.number / 10), true);
+            add_number(measures::whole_part(written_.number / 10), likelihood::common);
     }
 
+    void add_fair_digits(const std::string& digits) {
+        for (char digit = '1'; digit <= '9'; ++digit) add_digits(digit + digits, likelihood::fair);
+        for (std::size_t i = 1; i < digits.size(); ++i)
+            if (digits[i] == digits[i - 1])
+                add_digits(std::string(digits).erase(i, 1), likelihood::fair);
+    }
+
+    /// A digit is put in nowhere behind the noughts at the end.
     void add_any_digits(const std::string& digits) {
-        for (std::size_t i = 0; i <= digits.size(); ++i)
+        for (const auto& factor : {exact(100), exact(1, 100)})
+            add_number(written_.number * factor, likelihood::rare);
+        const auto last = digits.find_last_not_of('0') + 1;
+        for (std::size_t i = 1; i <= last; ++i)
             for (char digit = '0'; digit <= '9'; ++digit)
-                add_digits(std::string(digits).insert(i, 1, digit));
-        for (std::size_t i = 0; i < digits.size(); ++i) add_digits(std::string(digits).erase(i, 1));
+                add_digits(std::string(digits).insert(i, 1, digit), likelihood::rare);
+        for (std::size_t i = 0; i < digits.size(); ++i)
+            add_digits(std::string(digits).erase(i, 1), likelihood::rare);
         for (std::size_t i = 1; i < digits.size(); ++i) {
             auto exchanged = digits;
             std::swap(exchanged[i - 1], exchanged[i]);
-            add_digits(exchanged);
+            add_digits(exchanged, likelihood::rare);
         }
     }
 };
@@ -105,7 +126,13 @@ std::optional<exact> grams_each(const weighed_amount& a, const std::optional<uni
 
 struct candidate {
     closing_slip would;
+    likelihood is;
     exact off; ///< how far from what is wanted
+
+    /// The commoner first, then the nearer.
+    bool operator<(const candidate& other) const {
+        return is != other.is ? is < other.is : off < other.off;
+    }
 };
 
 /// How far a weight lies from the nearest that is wanted.
@@ -114,37 +141,68 @@ exact distance(const exact& weight, const balance_wanted& wanted) {
     return weight > wanted.high ? exact(weight - wanted.high) : exact(0);
 }
 
-/// The nearest slip of a line that is, or is not, a common one and would do.
-std::optional<candidate> nearest_slip(const weighed_amount& a, const exact& ready,
-                                      const balance_wanted& wanted, bool common) {
-    std::optional<candidate> best;
-    for (const auto& s : slips_in(a.written)) {
-        if (s.is_common != common) continue;
-        const auto each = grams_each(a, s.meant.in);
-        if (!each) continue;
-        const exact more = *each * s.meant.number - a.grams;
-        const exact would_be = ready + more;
-        const exact off = distance(would_be, wanted);
-        const bool is_short = would_be < wanted.low * exact(99, 100);
-        if (is_short || would_be > wanted.at_most || (best && best->off <= off)) continue;
-        best = candidate{{a.line, s.meant, more}, off};
+bool is_imperial(const std::optional<unit>& in) { return in == unit::ounce || in == unit::pound; }
+
+class slip_search {
+  public:
+    slip_search(const std::vector<weighed_amount>& amounts, const exact& ready,
+                const balance_wanted& wanted)
+        : amounts_(amounts), ready_(ready), wanted_(wanted),
+          imperial_(std::any_of(amounts.begin(), amounts.end(),
+                                [](const auto& a) { return is_imperial(a.written.in); })) {}
+
+    std::vector<candidate> run() const {
+        auto found = up_to(likelihood::fair);
+        const bool is_plain = std::any_of(found.begin(), found.end(), [&](const auto& c) {
+            return c.is == likelihood::common && is_close(c);
+        });
+        if (is_plain || found.size() > most_shown) found = up_to(likelihood::common);
+        if (found.size() > most_shown)
+            std::erase_if(found, [&](const auto& c) { return !is_close(c); });
+        if (found.empty()) {
+            found = up_to(likelihood::rare);
+            if (found.size() > 1) found.clear();
+        }
+        if (found.size() > most_shown) found.clear();
+        return found;
     }
-    return best;
-}
 
-std::vector<candidate> candidates(const std::vector<weighed_amount>& amounts, const exact& ready,
-                                  const balance_wanted& wanted, bool common) {
-    std::vector<candidate> result;
-    for (const auto& a : amounts)
-        if (auto found = nearest_slip(a, ready, wanted, common)) result.push_back(*found);
-    std::stable_sort(result.begin(), result.end(),
-                     [](const auto& a, const auto& b) { return a.off < b.off; });
-    return result;
-}
+  private:
+    static constexpr std::size_t most_shown = 3;
 
-bool is_within_a_hundredth(const candidate& c, const balance_wanted& wanted) {
-    return c.off <= wanted.high / 100;
-}
+    const std::vector<weighed_amount>& amounts_;
+    const exact& ready_;
+    const balance_wanted& wanted_;
+    bool imperial_; ///< some amount is in ounces or pounds
+
+    bool is_close(const candidate& c) const { return c.off <= wanted_.high / 100; }
+
+    /// The lines of which some slip, this rare at most, would do.
+    std::vector<candidate> up_to(likelihood rarest) const {
+        std::vector<candidate> result;
+        for (const auto& a : amounts_)
+            if (auto found = nearest(a, rarest)) result.push_back(*found);
+        std::stable_sort(result.begin(), result.end());
+        return result;
+    }
+
+    std::optional<candidate> nearest(const weighed_amount& a, likelihood rarest) const {
+        std::optional<candidate> best;
+        for (const auto& s : slips_in(a.written)) {
+            if (s.is > rarest || (is_imperial(s.meant.in) && !imperial_)) continue;
+            const auto each = grams_each(a, s.meant.in);
+            if (!each) continue;
+            const exact more = *each * s.meant.number - a.grams;
+            const exact would_be = ready_ + more;
+            const exact off = distance(would_be, wanted_);
+            const bool is_short = would_be < wanted_.low * exact(99, 100);
+            const bool would_do = !is_short && would_be <= wanted_.at_most;
+            const candidate one{{a.line, s.meant, more}, s.is, off};
+            if (would_do && (!best || one < *best)) best = one;
+        }
+        return best;
+    }
+};
 
 std::optional<weighed_amount> amount_of(const recipe::line& l, std::size_t index) {
     using sort = grammar::amount::sort;
@@ -165,17 +223,8 @@ std::vector<slip> slips_in(const amount_written& written) { return slip_finder(w
 
 std::vector<closing_slip> closing_slips(const std::vector<weighed_amount>& amounts,
                                         const exact& ready, const balance_wanted& wanted) {
-    constexpr std::size_t most = 3;
-    auto found = candidates(amounts, ready, wanted, true);
-    if (found.size() > most)
-        std::erase_if(found, [&](const auto& c) { return !is_within_a_hundredth(c, wanted); });
-    if (found.empty()) {
-        found = candidates(amounts, ready, wanted, false);
-        if (found.size() > 1) found.clear();
-    }
-    if (found.size() > most) found.clear();
     std::vector<closing_slip> result;
-    for (auto& c : found) result.push_back(std::move(c.would));
+    for (auto& c : slip_search(amounts, ready, wanted).run()) result.push_back(std::move(c.would));
     return result;
 }
 

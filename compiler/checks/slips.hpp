@@ -17,15 +17,20 @@ struct amount_written {
     bool operator==(const amount_written&) const = default;
 };
 
-/// What an amount may have been, and whether the slip is one of the common ones: a nought or a
-/// five dropped at the end, the last digit struck twice, the decimal point moved by one or two
-/// places, a measure taken for its neighbour (g and kg or oz or mg, ml and l, tsp and tbsp, cup and
-/// tbsp), halved or doubled. The others: any digit dropped or added, two neighbours exchanged.
+/// How likely a slip is. Common: a nought or a five dropped at the end, the last digit struck
+/// twice, the decimal point moved by a place, a measure taken for its neighbour (g and kg or oz or
+/// mg, ml and l, tsp and tbsp, cup and tbsp), halved or doubled. Fair: the first digit dropped,
+/// another struck twice. Rare: the point moved by two places, any other digit dropped or added, two
+/// exchanged.
+enum class likelihood { common, fair, rare };
+
+/// What an amount may have been.
 struct slip {
     amount_written meant;
-    bool is_common = false;
+    likelihood is = likelihood::rare;
 };
-/// Every slip undone in an amount greater than 0, each once, the common ones first.
+/// Every slip undone in an amount greater than 0, each once, the likeliest first. Nothing that no
+/// cook would write: 25 tsp, 1.5 g for 1.5 kg, or 405 g for the 40 g of someone who uses noughts.
 std::vector<slip> slips_in(const amount_written& written);
 
 /// An amount of a line, with what is needed to weigh it had it been another.
@@ -48,8 +53,9 @@ struct balance_wanted {
 };
 
 /// The lines that would close the balance of a mix of `ready` grams with one slip undone, the
-/// nearest first, one slip a line. Nothing where more than three would: then none is the likely
-/// one. Slips that are not common ones count only where no common one would do, and only one.
+/// commonest and then the nearest first, one slip a line. Nothing where more than three would: then
+/// none is the likely one. A rare slip counts only where it alone would do. Ounces are only meant
+/// where there are others.
 std::vector<closing_slip> closing_slips(const std::vector<weighed_amount>& amounts,
                                         const exact& ready, const balance_wanted& wanted);
 

@@ -41,6 +41,51 @@ TEST_CASE("of large sets a few spare pieces are meant, and a worked out number i
     CHECK(kinds_of(*compiled(buns("halves of 18 g", 27, "2 halves Halves"))).empty());
 }
 
+namespace {
+
+std::string creams(const std::string& settings, const std::string& use) {
+    return "recipe: Glasses\nmakes: 10 glasses\ncomponent: Cream\n" + settings +
+           "\n1 kg double cream\nassembly: Glasses\nper: 1 glass\n" + use + " Cream\n";
+}
+
+} // namespace
+
+TEST_CASE("a component of which little is used is shown where that little stands") {
+    CHECK(shown(creams("makes: 1 kg", "9 g")) ==
+          R"(main.recipe:8:1: hint: 90 g of Cream are used, and 1000 g made [much-left-over]
+   8 | 9 g Cream
+     | ^^^
+main.recipe:4:8: note: 910 g stay over, 91 % of it
+   4 | makes: 1 kg
+     |        ^^^^
+     = help: if it is meant so, say why: `accept: much-left-over, …` in Glasses
+1 hint
+)");
+    CHECK(shown(creams("makes: 10 pots", "1/2 pot")) ==
+          R"(main.recipe:8:1: hint: 5 pots of Cream are used, and 10 pots made [much-left-over]
+   8 | 1/2 pot Cream
+     | ^^^
+main.recipe:4:8: note: 5 pots stay over, 50 % of it
+   4 | makes: 10 pots
+     |        ^^^^^^^
+     = help: if it is meant so, say why: `accept: much-left-over, …` in Glasses
+1 hint
+)");
+}
+
+TEST_CASE("two fifths may stay over, and more of what is made for others too") {
+    CHECK(kinds_of(*compiled(creams("makes: 1 kg", "60 g"))).empty());
+    CHECK(kinds_of(*compiled(creams("makes: 1 kg", "59 g"))) == kinds{"much-left-over"});
+    CHECK(kinds_of(*compiled(creams("makes: 1 kg\nwhole-batch: yes", "9 g"))).empty());
+    CHECK(kinds_of(*compiled("recipe: Glasses\ncomponent: Cream\n1 kg double cream\nassembly: "
+                             "Glasses\nhalf Cream\n"))
+              .empty());
+    CHECK(kinds_of(
+              *compiled("recipe: Glasses\nuse: house.recipe\n100 g Cream\n",
+                        {{"house.recipe", "recipe: House\ncomponent: Cream\n1 kg double cream\n"}}))
+              .empty());
+}
+
 TEST_CASE("a component may be counted by its piece though its mix is not known") {
     CHECK(kinds_of(*compiled("recipe: Tart\nmakes: 2 tarts\ncomponent: Pastry\nmakes: cases of 265 "
                              "g\n500 g plain flour\n2 zarzaparillas\nassembly: Tarts\nper: 1 "

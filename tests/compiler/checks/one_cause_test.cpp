@@ -62,6 +62,12 @@ TEST_CASE("what a component makes may stand in a line that could not be read") {
                      "flour\n") == kinds{"unreadable-line"});
 }
 
+TEST_CASE("a component may be used in a line that could not be read") {
+    const std::string parts = "recipe: Tart\ncomponent: Base\n500 g plain flour\nassembly: Tarts\n";
+    CHECK(kinds_when(parts + "case of Base\n100 g butter\n") == kinds{"unreadable-line"});
+    CHECK(kinds_when(parts + "100 g butter\n") == kinds{"unused-component"});
+}
+
 TEST_CASE("a pair that disagrees leaves the weight open") {
     CHECK(kinds_when("recipe: Mix\nmeasures: us\nmakes: 250 g\n2 cups = 500 g plain flour\n") ==
           kinds{"pair-disagrees"});
