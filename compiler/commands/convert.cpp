@@ -19,13 +19,15 @@ void print_in(const grammar::source& text, grammar::diagnostics messages) {
     print_messages(shown);
 }
 
-/// Says what is wrong with a text that is not read as an amount of an ingredient.
-int refuse(const grammar::source& text, const grammar::diagnostics& messages) {
+/// Says what is wrong with a text that is not read as an amount of an ingredient: as it was given,
+/// and as the line that was made of it.
+int refuse(const std::string& given, const grammar::source& text,
+           const grammar::diagnostics& messages) {
     // That there is no amount at all is better said as one sentence without a place.
     const bool is_other = messages.empty() || messages.front().kind == "unreadable-line" ||
                           messages.front().kind == "unreadable-amount";
     if (is_other)
-        print_wrong_line({fmt::format("`{}` is not an amount of an ingredient", text.text()),
+        print_wrong_line({fmt::format("`{}` is not an amount of an ingredient", given),
                           {"the amount comes first, then the ingredient: benchcard convert '2 1/4 "
                            "cups plain flour'"}});
     else
@@ -91,7 +93,7 @@ int convert(const convert_options& options) {
     const auto amount = grammar::as_ingredient_line(options.amount);
     const grammar::source text(0, "amount", amount);
     const auto c = convert_amount(amount, options.measures);
-    if (!c.is_read) return refuse(text, c.messages);
+    if (!c.is_read) return refuse(options.amount, text, c.messages);
     print_in(text, c.messages);
     if (grammar::has_errors(c.messages)) return recipe_errors;
     if (!c.weight) {

@@ -47,8 +47,8 @@ TEST_CASE("the chart as text and as a card say the same") {
           "Level measures. A range is what filling the cup in other ways gives, where that\n"
           "is more than 5 %.\n"
           "\n"
-          "                cup   tbsp    tsp  a cup      source\n"
-          "plain flour     125    7.8    2.6  113–142    SR28, NDB 20081\n"
+          "               cup   tbsp    tsp  a cup      source\n"
+          "plain flour    125    7.8    2.6  113–142    SR28, NDB 20081\n"
           "\n"
           "SR28: USDA National Nutrient Database for Standard Reference, Release 28 (2015)\n");
     const auto card = cards::chart_card(rows, measures::system::us, "House list");
