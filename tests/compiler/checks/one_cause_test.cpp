@@ -52,7 +52,7 @@ TEST_CASE("a step that could not be read may have used what no other uses") {
 TEST_CASE("what a component makes may stand in a line that could not be read") {
     const auto tart = [](const std::string& makes, const std::string& per = "per: 1 tart") {
         return "recipe: Tart\n" + per + "\ncomponent: Base\n" + makes +
-               "\n500 g plain flour\nassembly: Tarts\nmakes: 2 tarts\n1 case Base\n";
+               "\n500 g plain flour\nassembly: Tarts\nmakes: 2 tarts\n2 cases Base\n";
     };
     CHECK(kinds_when(tart("makes: 2 cases", "serves: 8")).empty());
     CHECK(kinds_when(tart("makes 2 cases", "serves: 8")) == kinds{"unreadable-line"});
