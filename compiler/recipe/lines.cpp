@@ -32,8 +32,11 @@ scope::meaning scope::of(const std::string& name) const {
     }
     const auto found = ingredients_.find(name, ingredients::country_of(system_));
     const auto described = ingredients::compared_words(found.description).size();
-    const bool longer = words.size() - described > component_words;
-    if ((found.match || !found.readings.empty()) && (!result.component || longer))
+    const auto ingredient_words = words.size() - described;
+    const bool is_itself = result.component && result.component == inside_;
+    const bool is_ingredient = !result.component || ingredient_words > component_words ||
+                               (is_itself && ingredient_words == component_words);
+    if ((found.match || !found.readings.empty()) && is_ingredient)
         return {{}, found.match, found.description, found.readings};
     return result;
 }

@@ -236,6 +236,7 @@ class resolver {
         }
         auto& r = result_.meaning;
         r.measures = systems_.front();
+        r.scale_step = scale_step();
         for (const auto& b : files_.trees.front().blocks) {
             if (b.is != block::sort::recipe && b.is != block::sort::before) continue;
             if (b.is == block::sort::recipe) r.title = b.title.text;
@@ -243,6 +244,20 @@ class resolver {
                 head_unread_ = head_unread_ || may_bear_on_weight(line);
             each_setting(b, [&](const grammar::setting& s) { read_head_setting(r, s); });
         }
+    }
+
+    /// The step of the recipe's own head, or else of the first file it uses that states one.
+    std::optional<exact> scale_step() const {
+        for (const auto& tree : files_.trees) {
+            std::optional<exact> step;
+            for (const auto& b : tree.blocks)
+                each_setting(b, [&](const grammar::setting& s) {
+                    if (s.name == key::scale_step)
+                        step = grams_of(std::get<grammar::measure>(s.value));
+                });
+            if (step) return step;
+        }
+        return std::nullopt;
     }
 
     static void read_head_setting(recipe& r, const grammar::setting& s) {
@@ -353,8 +368,10 @@ class resolver {
             for (const auto& [name, i] : by_name_)
                 if (!name.empty()) scopes.back().add_component(blocks_[i].written->title.text, i);
         }
-        for (const auto& b : blocks_) {
+        for (std::size_t i = 0; i < blocks_.size(); ++i) {
+            const auto& b = blocks_[i];
             auto& names = scopes[b.file];
+            names.enter(i);
             auto c = stated_component(*b.written);
             add_version(c, files_.trees[b.file]);
             c.unread = unread_in(*b.written, files_.sources[b.file]);

@@ -16,6 +16,9 @@ class scope {
         : ingredients_(ingredients), system_(system) {}
 
     void add_component(const std::string& title, std::size_t index);
+    /// The component whose lines are read now. Nothing is made of itself: what has its name there
+    /// is the ingredient of that name, where there is one.
+    void enter(std::size_t index) { inside_ = index; }
 
     /// A name is the longest component title or ingredient name that it ends in.
     struct meaning {
@@ -37,6 +40,7 @@ class scope {
     measures::system system_;
     std::map<std::string, std::size_t> components_; ///< by compared name
     std::vector<std::string> titles_;
+    std::optional<std::size_t> inside_;
     std::size_t asked_ = 0;
 };
 

@@ -186,8 +186,20 @@ class step_reader {
         return {};
     }
 
+    /// Of lines of one name, the one that is weighed: `some flour, for dusting` has words of its
+    /// own.
+    std::vector<std::size_t> without_dusting(const std::vector<std::size_t>& found) const {
+        const bool is_one_name = std::all_of(found.begin(), found.end(), [&](std::size_t i) {
+            return words_[i].name == words_[found.front()].name;
+        });
+        std::vector<std::size_t> weighed;
+        for (const auto i : found)
+            if (!lines_[i].some) weighed.push_back(i);
+        return is_one_name && weighed.size() == 1 ? weighed : found;
+    }
+
     std::optional<use> named(const grammar::reference& r, grammar::span where) {
-        const auto found = candidates(r.name.text);
+        const auto found = without_dusting(candidates(r.name.text));
         if (found.size() == 1) return part_of(found.front(), r, where);
         if (found.empty() && is_in_unread(ingredients::compared_words(r.name.text)))
             return std::nullopt;

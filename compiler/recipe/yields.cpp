@@ -14,8 +14,9 @@ spread kept_after(const grammar::loss& l) {
 }
 
 bool is_after_portioning(const grammar::loss& l) {
-    constexpr std::string_view words[] = {"oven",  "bake",    "baking", "frying",
-                                          "fryer", "cooling", "tin",    "roasting"};
+    constexpr std::string_view words[] = {"oven",    "bake",    "baking",   "frying",
+                                          "fryer",   "cooling", "tin",      "roasting",
+                                          "griddle", "grill",   "hotplate", "steamer"};
     for (const auto& said : ingredients::compared_words(l.place.text))
         if (std::find(std::begin(words), std::end(words), said) != std::end(words)) return true;
     return false;

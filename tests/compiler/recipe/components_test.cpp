@@ -46,8 +46,9 @@ TEST_CASE("losses come one after the other") {
     CHECK(made(*range).ready->high == 900);
 }
 
-TEST_CASE("losses of the oven, the fryer and on cooling come after portioning") {
-    for (const auto* place : {"in the oven", "in the fryer", "on cooling", "in baking"}) {
+TEST_CASE("losses of the oven, the fryer, the griddle and on cooling come after portioning") {
+    for (const auto* place : {"in the oven", "in the fryer", "on cooling", "in baking",
+                              "on the griddle", "in the steamer"}) {
         const auto c =
             compiled(dough("loss: 10% " + std::string(place) + "\nmakes: 20 rounds of 50 g"));
         INFO(place);
@@ -159,8 +160,9 @@ TEST_CASE("a component is used by pieces, by weight, by share and by volume") {
     CHECK(kinds_of(*whole).empty());
     CHECK(*demand_of(*whole, "Dough").left_grams == 0);
 
-    for (const auto* c : {&by_pieces, &by_weight, &half, &all, &by_volume, &whole})
+    for (const auto* c : {&by_pieces, &by_weight, &half, &all, &whole})
         CHECK(kinds_of(**c).empty());
+    CHECK(kinds_of(*by_volume) == kinds{"much-left-over"});
 }
 
 TEST_CASE("a piece that was baked before it is used weighs what the oven left") {

@@ -30,7 +30,7 @@ TEST_CASE("only the components that are used come in from another file, with wha
 
 TEST_CASE("a recipe's own component hides that of a file it uses") {
     const auto c = compiled("recipe: R\nuse: house.recipe\ncomponent: Cream\nmakes: 500 g\n500 g "
-                            "whipping cream\nassembly: End\n100 g Cream\n",
+                            "whipping cream\nassembly: End\n450 g Cream\n",
                             {{"house.recipe", house}});
     CHECK(kinds_of(*c).empty());
     CHECK(titles(*c) == names{"Cream", "End"});
@@ -87,6 +87,18 @@ TEST_CASE("components made of each other are shown as a circle") {
     REQUIRE(kinds_of(*c) == kinds{"circular-components"});
     CHECK_THAT(remarks_of(c->messages.front()), Catch::Contains("A uses B uses C uses A"));
     CHECK(kinds_of(*compiled("recipe: R\ncomponent: A\n1 g A\n")) == kinds{"circular-components"});
+}
+
+TEST_CASE("a component may be called by the ingredient it is made of") {
+    const auto c = compiled("recipe: R\ncomponent: Rhubarb\n900 g rhubarb, cut\n100 g caster "
+                            "sugar\nassembly: End\n900 g Rhubarb\n100 g caster sugar\n");
+    CHECK(kinds_of(*c).empty());
+    REQUIRE(c->meaning.components.size() == 2);
+    const auto& rhubarb = c->meaning.components.front().lines.front();
+    CHECK_FALSE(rhubarb.component);
+    REQUIRE(rhubarb.what);
+    CHECK(rhubarb.what->name == "rhubarb");
+    CHECK(c->meaning.components.back().lines.front().component == 0u);
 }
 
 TEST_CASE("components stand after those they use, in the order of the file else") {

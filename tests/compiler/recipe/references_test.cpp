@@ -42,6 +42,18 @@ TEST_CASE("any words that single a line out name it") {
               .empty());
 }
 
+TEST_CASE("of two lines of one name the weighed one is meant, and the other by its purpose") {
+    const auto c = steps("500 g plain flour\nsome plain flour, for dusting\n300 g water",
+                         "- Mix [flour] and [water]; dust with [dusting].");
+    CHECK(kinds_of(*c).empty());
+    const auto found = uses(*c);
+    REQUIRE(found.size() == 3);
+    CHECK(found[0].line == 0);
+    CHECK(found[2].line == 1);
+    CHECK(kinds_in("500 g plain flour\n20 g plain flour, for dusting",
+                   "- Mix [flour]; [dusting].") == kinds{"ambiguous-reference"});
+}
+
 TEST_CASE("words of two lines are ambiguous, and both are named") {
     const auto c = steps(sugars, "- Beat [sugar].\n- Add [caster sugar] and [icing sugar].");
     REQUIRE(kinds_of(*c) == kinds{"ambiguous-reference"});
