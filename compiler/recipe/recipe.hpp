@@ -141,6 +141,7 @@ struct recipe {
     std::string title, revision, date, by;
     measures::system measures = measures::system::unstated;
     std::string labels;
+    std::optional<exact> scale_step; ///< grams: the smallest step that the scale shows
     std::vector<std::string> notes, cautions;
     std::optional<grammar::yield> makes, serves;
     grammar::span makes_where;
