@@ -140,6 +140,7 @@ class balancer {
         add_what_it_makes(m);
         const bool is_explained = add_oven(m);
         add_slips(m);
+        add_heavy_lines(m);
         const exact largest_loss = exact(1, 4);
         if (!wanted_.ml && !is_explained && share <= largest_loss)
             m.helps.push_back({fmt::format("if it is lost on the way, say so: `loss: {}% in the "
@@ -197,6 +198,28 @@ class balancer {
             m.notes.push_back({text, amount_place(c_.lines[s.line])});
         }
         if (!wanted_.ml && !c_.per) add_slip_of_yield(m);
+    }
+
+    /// A slip that gave too much stands in a line that weighs at least what is too much.
+    void add_heavy_lines(grammar::diagnostic& m) const {
+        const exact left = c_.ready->used - wanted_.grams.high * (1 + may_stay);
+        const exact kept = c_.ready->used / c_.mix->used * c_.times;
+        std::vector<grammar::span> heavy;
+        for (const auto& l : c_.lines)
+            if (l.grams && !l.some && l.grams->used * kept >= left)
+                heavy.push_back(amount_place(l));
+        constexpr std::size_t few = 2;
+        const auto is_said = [&](grammar::span place) {
+            return std::any_of(m.notes.begin(), m.notes.end(),
+                               [&](const auto& n) { return n.where == place; });
+        };
+        if (heavy.size() > few || c_.lines.size() <= few) return;
+        if (std::any_of(heavy.begin(), heavy.end(), is_said)) return;
+        for (const auto place : heavy)
+            m.notes.push_back({fmt::format("this weighs as much as is too much, and {} other line "
+                                           "does",
+                                           heavy.size() == 1 ? "no" : "only one"),
+                               place});
     }
 
     /// `if this were 80 rounds of 22 g, …`: what is made may be the figure that is wrong.

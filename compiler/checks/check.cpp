@@ -55,6 +55,7 @@ grammar::diagnostics check(const recipe::recipe& r) {
     check_left_over(r, messages);
     check_amounts(r, messages);
     check_neighbours(r, messages);
+    check_measurable(r, messages);
     check_method(r, messages);
     check_tins(r, messages);
     add_proportions(r, messages);

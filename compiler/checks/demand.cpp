@@ -57,6 +57,7 @@ void check_one(const recipe::recipe& r, std::size_t index, const demand& d,
         message.notes.push_back({said_use(r, u, c), r.components[u.component].lines[u.line].where});
     if (c.makes)
         message.notes.push_back({fmt::format("{} makes {}", c.title, made), c.makes_where});
+    for (const auto& u : d.users) add_number_made(r.components[u.component], message);
     const auto factor = short_of_pieces ? *d.pieces / *d.made_pieces : *d.grams / *d.made_grams;
     message.helps.push_back({fmt::format("make {} times as much {}, or use less",
                                          measures::in_decimals(factor, 2), c.title),

@@ -123,6 +123,25 @@ std::optional<exact> least_yeast(const mix& m) {
     return exact(4, 10);
 }
 
+/// Whether a ferment stands in its own component for so long that much yeast would spend itself.
+bool stands_long_and_warm(const mix& m) {
+    constexpr int long_night = 10 * 60; // minutes
+    bool is_long = false;
+    for (const auto& s : m.written().steps)
+        for (const auto& p : s.parts) {
+            if (const auto* text = std::get_if<std::string>(&p);
+                text && says_one_of(*text, "chill|chilled|cold|fridge|refrigerator|retarder"))
+                return false;
+            const auto* u = std::get_if<recipe::use>(&p);
+            const auto* heat = u ? std::get_if<recipe::heat_use>(u) : nullptr;
+            const auto* t = u ? std::get_if<recipe::time_use>(u) : nullptr;
+            constexpr int cellar = 15; // °C
+            if (heat && heat->low < cellar) return false;
+            is_long = is_long || (t && (t->time.overnight || t->time.low_minutes >= long_night));
+        }
+    return is_long;
+}
+
 void find_yeast(const mix& m, findings& to) {
     const auto& held = m.held();
     if (!held.is_sure(part::yeast) || held.of(part::yeast) == 0) return;
@@ -143,6 +162,10 @@ void find_yeast(const mix& m, findings& to) {
                       fmt::format(", as fresh yeast: 0.5 % to 4 % of the flour, up to {} in quick "
                                   "{}doughs",
                                   as_percent(most), is_rich(m) ? "rich " : "")});
+    else if (is_ferment(m) && fresh.low > exact(3, 2) && stands_long_and_warm(m))
+        to.push_back({"yeast-high", true, line->where, seen, reckoned,
+                      ", as fresh yeast: 0.1 % to 0.5 % of the flour in what stands overnight "
+                      "without chilling"});
     else if (const auto least = least_yeast(m);
              least && !held.is_loose(part::yeast) && fresh.high < *least)
         to.push_back({"yeast-low", false, line->where, seen, reckoned,

@@ -26,6 +26,7 @@ constexpr strong strong_flavours[] = {
     {"dried sage|dried rosemary|ground sage|dried thyme|dried oregano", 30,
      ": 1 g to 10 g in 1 kg"},
     {"almond extract|peppermint extract|lemon extract|orange extract", 20, ": 2 g to 8 g in 1 kg"},
+    {"vanilla pod", 15, ": 1 g to 6 g in 1 kg"},
     {"vanilla extract", 40, ": 5 g to 15 g in 1 kg"},
     {"xanthan gum|guar gum", 25, ": 2 g to 8 g in 1 kg"},
 };
@@ -84,6 +85,29 @@ bool loses_its_salt(const recipe::component& c) {
     return false;
 }
 
+/// What is savoury, and salted with so little that it cannot be tasted, is a slip; not where it is
+/// salted otherwise. Stock may be salted already.
+void check_little_salt(const mix& m, const recipe::line& salt, grammar::diagnostics& to) {
+    const auto& held = m.held();
+    const auto& lines = m.written().lines;
+    const bool is_savoury = held.of(part::sugar) * 50 < held.total;
+    const bool is_salted_otherwise =
+        held.of(part::brine) * 50 > held.total || held.is_loose(part::salt) ||
+        !held.is_sure(part::salt) || held.of(part::flour) * 2 > held.total ||
+        says_one_of(m.written().title, "stock|broth|unsalted|salt free|low salt|baby|pasta|cheese");
+    const bool has_stock = std::any_of(lines.begin(), lines.end(), [](const auto& l) {
+        return l.name.find("stock") != l.name.npos || l.name.find("broth") != l.name.npos;
+    });
+    const exact percent = held.of(part::salt) / held.total * 100;
+    const exact least = has_stock ? exact(1, 10) : exact(2, 10);
+    if (!is_savoury || is_salted_otherwise || percent >= least) return;
+    to.push_back(
+        proportion({"salt-low"}, salt.where,
+                   fmt::format("{} is {} of the mix in {}", said_part(m, part::salt, "salt"),
+                               as_percent(percent), m.written().title),
+                   " in savoury food: 0.5 % to 2 %"));
+}
+
 void check_salt(const mix& m, grammar::diagnostics& to) {
     const auto& held = m.held();
     const auto* line = main_line(m.written(), part::salt);
@@ -93,6 +117,7 @@ void check_salt(const mix& m, grammar::diagnostics& to) {
     const bool is_sweet = held.of(part::sugar) * 12 > held.total && held.of(part::sour) == 0 &&
                           held.of(part::moist) * 4 < held.total;
     const exact percent = held.of(part::salt) / held.total * 100;
+    check_little_salt(m, *line, to);
     if (percent <= (is_sweet ? exact(12, 10) : exact(3))) return;
     to.push_back(proportion(
         {"salt-high"}, line->where,

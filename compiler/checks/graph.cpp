@@ -88,6 +88,7 @@ void check_left(const recipe::recipe& r, const component& c, const recipe::deman
     message.notes.push_back(
         {fmt::format("{} stay over, {} of it", said(left), in_percent(left / made)),
          c.makes ? std::optional(c.makes_where) : std::nullopt});
+    for (const auto& u : d.users) add_number_made(r.components[u.component], message);
     message.helps.push_back(
         {fmt::format("if it is meant so, say why: `accept: much-left-over, …` in {}",
                      r.components[last.component].title),

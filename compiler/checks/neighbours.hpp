@@ -9,4 +9,7 @@ namespace benchcard::checks {
 /// teaspoon of what is measured in cups everywhere else.
 void check_neighbours(const recipe::recipe& r, grammar::diagnostics& to);
 
+/// Amounts that no spoon or scale shows: 0.1 tbsp, 11 pinches, 0.3 g of salt.
+void check_measurable(const recipe::recipe& r, grammar::diagnostics& to);
+
 } // namespace benchcard::checks

@@ -23,6 +23,12 @@ std::string in_pieces(const exact& number, const recipe::component& c) {
     return measures::with_fraction(number) + " " + word;
 }
 
+void add_number_made(const recipe::component& by, grammar::diagnostic& to) {
+    if (!by.per || !by.makes || !by.makes->count || !by.made.pieces) return;
+    to.notes.push_back(
+        {by.title + " is for " + in_pieces(by.made.pieces->used, by), by.makes_where});
+}
+
 grammar::span amount_place(const recipe::line& l) {
     const auto& w = *l.written;
     const auto& last = w.equals.empty() ? w.amounts.back() : w.equals.back();

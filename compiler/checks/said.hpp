@@ -1,6 +1,7 @@
 #pragma once
 
 #include "compiler/recipe/recipe.hpp"
+#include "grammar/diagnostic.hpp"
 
 #include <string>
 
@@ -14,6 +15,8 @@ std::string in_grams(const recipe::spread& value);
 std::string in_percent(const exact& share);
 /// A number of the pieces that a component makes: `1 case`, `24 rounds`.
 std::string in_pieces(const exact& number, const recipe::component& c);
+/// A note where a component says how many of what its amounts are for are made of it, if it does.
+void add_number_made(const recipe::component& by, grammar::diagnostic& to);
 /// Where the amount of a line stands, without the name behind it.
 grammar::span amount_place(const recipe::line& l);
 

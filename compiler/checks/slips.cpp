@@ -45,13 +45,14 @@ class slip_finder {
     const amount_written& written_;
     std::vector<slip> result_;
 
-    void add(const amount_written& meant, likelihood is) {
+    void add(amount_written meant, likelihood is) {
+        meant.packs = written_.packs;
         const bool is_new = meant != written_ && meant.number > 0 && may_be_written(meant) &&
                             std::none_of(result_.begin(), result_.end(),
                                          [&](const auto& s) { return s.meant == meant; });
         if (is_new) result_.push_back({meant, is});
     }
-    void add_number(const exact& number, likelihood is) { add({number, written_.in}, is); }
+    void add_number(const exact& number, likelihood is) { add({number, written_.in, {}}, is); }
     void add_digits(const std::string& digits, likelihood is) {
         if (!digits.empty() && digits.front() != '0') add_number(exact(std::stol(digits)), is);
     }
@@ -73,8 +74,8 @@ class slip_finder {
     void add_neighbours() {
         if (!written_.in) return;
         for (const auto& [one, other] : neighbours) {
-            if (*written_.in == one) add({written_.number, other}, likelihood::common);
-            if (*written_.in == other) add({written_.number, one}, likelihood::common);
+            if (*written_.in == one) add({written_.number, other, {}}, likelihood::common);
+            if (*written_.in == other) add({written_.number, one, {}}, likelihood::common);
         }
     }
 
@@ -161,7 +162,7 @@ class slip_search {
             std::erase_if(found, [&](const auto& c) { return !is_close(c); });
         if (found.empty()) {
             found = up_to(likelihood::rare);
-            if (found.size() > 1) found.clear();
+            if (found.size() > most_shown) found.clear();
         }
         if (found.size() > most_shown) found.clear();
         return found;
@@ -208,13 +209,14 @@ std::optional<weighed_amount> amount_of(const recipe::line& l, std::size_t index
     using sort = grammar::amount::sort;
     if (l.some || !l.grams || l.grams->used <= 0) return std::nullopt;
     const bool has_pair = !l.written->equals.empty();
-    // Where a measure stands beside the weight, one vouches for the other.
-    if (has_pair && l.written->amounts.front().in) return std::nullopt;
+    // Where a measure stands beside the weight, one vouches for the other if it can be weighed.
+    const bool is_vouched_for = has_pair && l.what && !l.what->figures.empty();
+    if (is_vouched_for && l.written->amounts.front().in) return std::nullopt;
     const auto& terms = has_pair ? l.written->equals : l.written->amounts;
     if (terms.size() != 1) return std::nullopt;
     const auto& q = terms.front().quantity;
-    if (q.is != sort::number || q.packs || q.low != q.high) return std::nullopt;
-    return weighed_amount{index, {q.low, terms.front().in}, l.grams->used, l.measures};
+    if (q.is != sort::number || q.low != q.high) return std::nullopt;
+    return weighed_amount{index, {q.low, terms.front().in, q.packs}, l.grams->used, l.measures};
 }
 
 } // namespace
@@ -240,7 +242,8 @@ std::vector<weighed_amount> amounts_of(const recipe::component& c) {
 }
 
 std::string said(const amount_written& a) {
-    const auto number = measures::with_fraction(a.number, 3);
+    const auto packs = a.packs ? measures::with_fraction(*a.packs) + " x " : std::string();
+    const auto number = packs + measures::with_fraction(a.number, 3);
     if (!a.in) return number;
     const auto name = std::string(grammar::short_name(*a.in));
     const bool is_word = *a.in == unit::cup || *a.in == unit::stick || *a.in == unit::pint;

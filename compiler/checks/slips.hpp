@@ -13,6 +13,7 @@ namespace benchcard::checks {
 struct amount_written {
     exact number = 0;
     std::optional<grammar::unit> in;
+    std::optional<exact> packs = {}; ///< the 4 of `4 x 400 g`, which stays as it is
 
     bool operator==(const amount_written&) const = default;
 };
@@ -54,7 +55,7 @@ struct balance_wanted {
 
 /// The lines that would close the balance of a mix of `ready` grams with one slip undone, the
 /// commonest and then the nearest first, one slip a line. Nothing where more than three would: then
-/// none is the likely one. A rare slip counts only where it alone would do. Ounces are only meant
+/// none is the likely one. Rare slips count only where no other would do. Ounces are only meant
 /// where there are others.
 std::vector<closing_slip> closing_slips(const std::vector<weighed_amount>& amounts,
                                         const exact& ready, const balance_wanted& wanted);

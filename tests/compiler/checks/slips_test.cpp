@@ -133,9 +133,16 @@ TEST_CASE("first digits are sought with the common slips, where these are few") 
           lines{"2: 335 g"});
 }
 
-TEST_CASE("a rare slip is shown where it alone would do") {
+TEST_CASE("rare slips are shown where no other would do, and they are few") {
     CHECK(closing({grams(0, 145), grams(1, 60)}, 205, 475) == lines{"0: 415 g"});
-    CHECK(closing({grams(0, 145), grams(1, 145)}, 290, 560).empty());
+    CHECK(closing({grams(0, 145), grams(1, 145)}, 290, 560) == lines{"0: 415 g", "1: 415 g"});
+    CHECK(closing({grams(0, 145), grams(1, 145), grams(2, 145), grams(3, 145)}, 580, 850).empty());
+}
+
+TEST_CASE("of several packs it is the weight of one that is asked about") {
+    const std::vector<checks::weighed_amount> tins = {
+        {0, {40, unit::gram, exact(4)}, 160, measures::system::unstated}, grams(1, 1000)};
+    CHECK(closing(tins, 1160, 2600) == lines{"0: 4 x 400 g"});
 }
 
 TEST_CASE("amounts are said as they would be written") {
