@@ -163,6 +163,7 @@ enum class key {
     contains,
     may_contain,
     raw,
+    whole,
     costs,
     scale_step,
     require,

@@ -82,6 +82,9 @@ class definition_reader {
         case key::raw:
             add_names(e.raw, s);
             break;
+        case key::whole:
+            e.whole = std::get<bool>(s.value);
+            break;
         case key::note:
             e.notes.push_back(std::get<grammar::words>(s.value).text);
             break;

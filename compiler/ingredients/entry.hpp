@@ -41,6 +41,9 @@ struct entry {
     std::vector<std::string> may_contain;
     std::vector<std::string> raw;
     std::vector<std::string> notes;
+    /// Whether only whole ones are counted and the rest is weighed, as of eggs, or one can be cut;
+    /// nothing where `whole:` does not say.
+    std::optional<bool> whole;
     bool poured = false; ///< a liquid, measured in ml
     bool built_in = false;
     std::string family; ///< `flours`: the table's file it stands in; empty for one's own

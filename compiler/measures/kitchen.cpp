@@ -79,6 +79,35 @@ std::string with_fraction(const exact& value, int decimals) {
 
 shown on_a_scale(grams weight) { return with_unit(weight.value, 10000, "g", "kg"); }
 
+exact grams_shown(const exact& grams, const std::optional<exact>& step) {
+    constexpr int coarse = 10; // grams, from 10 kg up
+    if (rounded_to(grams, 1) >= 10000)
+        return rounded_to(grams, step && *step > coarse ? *step : exact(coarse));
+    if (step && scale_shows(grams, step)) return rounded_to(grams, *step);
+    if (grams >= 10) return rounded_to(grams, 1);
+    exact tenth(1, 10);
+    while (grams > 0 && grams < tenth) tenth /= 10;
+    return rounded_to(grams, tenth);
+}
+
+bool scale_shows(const exact& grams, const std::optional<exact>& step) {
+    return !step || abs(rounded_to(grams, *step) - grams) * 100 <= 3 * grams;
+}
+
+shown on_a_scale(grams weight, const std::optional<exact>& step) {
+    if (!step || !scale_shows(weight.value, step)) return on_a_scale(weight);
+    const auto figure = grams_shown(weight.value, step);
+    return figure < 10000 ? shown{in_decimals(figure, 3), "g"}
+                          : shown{in_decimals(figure / 1000, 3), "kg"};
+}
+
+exact as_cut(const exact& number) {
+    if (number >= 5) return rounded_to(number, number < 20 ? exact(1, 2) : exact(1));
+    const auto quarters = rounded_to(number, exact(1, 4)), thirds = rounded_to(number, exact(1, 3));
+    const auto nearest = abs(quarters - number) <= abs(thirds - number) ? quarters : thirds;
+    return nearest > 0 ? nearest : exact(1, 4);
+}
+
 shown in_a_jug(millilitres volume) {
     // A US spoon is 1.4 % less than the 5 or 15 ml that a jug or a spoon shows for it.
     const exact whole = rounded_to(volume.value, 1);

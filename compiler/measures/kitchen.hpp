@@ -2,6 +2,7 @@
 
 #include "compiler/measures/systems.hpp"
 
+#include <optional>
 #include <string>
 
 /// Rounding to what a kitchen can measure: the one place where exact amounts become figures.
@@ -18,6 +19,13 @@ struct shown {
 /// A weight on a kitchen scale: to the gram from 10 g up, to 0.1 g below that; in kg, to 10 g,
 /// from 10 kg up. Never `0`: below 0.1 g it has its first significant figure.
 shown on_a_scale(grams weight);
+/// The same on a scale that shows steps of so many grams, greater than 0: to the step where it can
+/// show the weight, in kg to no less than 10 g; else as without a step.
+shown on_a_scale(grams weight, const std::optional<exact>& step);
+/// What a scale shows for a weight, in grams.
+exact grams_shown(const exact& grams, const std::optional<exact>& step);
+/// Whether the nearest step of a scale is within 3 % of a weight. Without a step it is.
+bool scale_shows(const exact& grams, const std::optional<exact>& step);
 /// A volume in a measuring jug: to the ml from 10 ml up; below, to the ml where that is within 2 %,
 /// else to 0.1 ml or the first significant figure; in l, to 10 ml, from 1 l up.
 shown in_a_jug(millilitres volume);
@@ -47,6 +55,9 @@ spooned in_cups_and_spoons(millilitres volume, system s);
 /// `decimals` places: `1½`, `⅔`, `4`, `1.37`. Halves, quarters and eighths must be exact; a third
 /// may be off by a thousandth of itself, so that 0.333 is one.
 std::string with_fraction(const exact& value, int decimals = 2);
+/// The nearest part to which a cook cuts a thing, an onion or a lemon, up: quarters and thirds
+/// below 5, halves below 20, whole ones above; at least a quarter.
+exact as_cut(const exact& number);
 /// A number in decimals, rounded half up to `decimals` places, without trailing zeros.
 std::string in_decimals(const exact& value, int decimals);
 /// The value rounded half up to a multiple of `step` (greater than 0).

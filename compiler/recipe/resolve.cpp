@@ -255,7 +255,7 @@ class resolver {
                     if (s.name == key::scale_step)
                         step = grams_of(std::get<grammar::measure>(s.value));
                 });
-            if (step) return step;
+            if (step && *step > 0) return step;
         }
         return std::nullopt;
     }
