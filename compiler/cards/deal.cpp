@@ -1,5 +1,6 @@
 #include "compiler/cards/deal.hpp"
 
+#include "compiler/cards/allergen_strip.hpp"
 #include "compiler/cards/batch_cautions.hpp"
 #include "compiler/cards/counted_name.hpp"
 #include "compiler/cards/equipment.hpp"
@@ -52,7 +53,7 @@ std::string said_system(measures::system s) {
 class dealer {
   public:
     explicit dealer(const batch::batch& b)
-        : b_(b), r_(*b.of), allergens_(safety::allergens_of(r_)), hazards_(safety::hazards_of(r_)) {
+        : b_(b), r_(*b.of), allergens_(safety::allergens_of(r_)), cautions_(safety::cautions_of(r_)) {
     }
 
     std::vector<card> run() {
@@ -69,7 +70,7 @@ class dealer {
     const batch::batch& b_;
     const recipe::recipe& r_;
     std::vector<safety::allergens> allergens_;
-    std::vector<std::vector<safety::hazard>> hazards_;
+    std::vector<std::vector<safety::caution>> cautions_;
 
     card card_of(std::size_t index) {
         const auto& c = b_.components[index];
@@ -87,8 +88,8 @@ class dealer {
         result.totals = totals_of(c, is_product);
         result.method = method_of(c, b_);
         result.oven = oven_of(*c.of);
-        result.allergens = said_allergens(allergens_[index]);
-        result.cautions = cautions_of(c, hazards_[index], is_product);
+        result.allergens = allergen_strip(allergens_[index], safety::law_named(r_.labels));
+        result.cautions = cautions_of(c, cautions_[index], is_product);
         result.notes = notes_of(*c.of, is_product);
         result.keeping = said_keeping(*c.of);
         result.made_label = "made";
@@ -260,23 +261,6 @@ class dealer {
         return over >= least_left_over(c) ? std::optional(over) : std::nullopt;
     }
 
-    static paragraph said_allergens(const safety::allergens& a) {
-        paragraph p;
-        const auto add = [&](std::string_view before, const std::vector<std::string>& names,
-                             bool strong) {
-            if (names.empty()) return;
-            p.push_back({(p.empty() ? "" : ". ") + std::string(before), false});
-            for (std::size_t i = 0; i < names.size(); ++i) {
-                if (i > 0) p.push_back({" · ", false});
-                p.push_back({names[i], strong});
-            }
-        };
-        add("Contains ", a.contains, true);
-        add("May contain ", a.may_contain, true);
-        add("Check the packet of ", a.check_packet, false);
-        return p;
-    }
-
     /// What the head of the recipe says is said on the card of the product.
     static std::vector<std::string> with_the_recipes(std::vector<std::string> texts,
                                                      const std::vector<std::string>& of_recipe,
@@ -289,12 +273,12 @@ class dealer {
     }
 
     std::vector<paragraph> cautions_of(const component_batch& c,
-                                       const std::vector<safety::hazard>& hazards,
+                                       const std::vector<safety::caution>& usual,
                                        bool is_product) const {
         std::vector<paragraph> result;
         for (const auto& text : with_the_recipes(c.of->cautions, r_.cautions, is_product))
             result.push_back({{text, false}});
-        for (const auto& text : safety::cautions_for(hazards)) result.push_back({{text, false}});
+        for (const auto& u : usual) result.push_back({{u.text, false}});
         for (const auto& text : batch_cautions(c, b_)) result.push_back({{text, false}});
         return result;
     }

@@ -1,6 +1,7 @@
 #include "compiler/commands/compile.hpp"
 
 #include "compiler/checks/checks.hpp"
+#include "compiler/checks/labels.hpp"
 #include "compiler/commands/files.hpp"
 #include "compiler/diagnostics/render.hpp"
 
@@ -57,6 +58,7 @@ std::unique_ptr<compiled> compile_text(std::string name, std::string text,
     add(result->messages, std::move(result->files.messages));
     add(result->messages, std::move(resolved.messages));
     add(result->messages, checks::check(result->meaning));
+    checks::check_labels(result->files, result->meaning, result->messages);
     checks::settle(result->files, result->meaning, result->messages);
     put_in_order(result->messages);
     return result;

@@ -1,4 +1,5 @@
 #include "compiler/ingredients/names.hpp"
+#include "compiler/safety/allergen_lists.hpp"
 #include "compiler/safety/safety.hpp"
 
 #include <algorithm>
@@ -18,11 +19,17 @@ struct gathered {
     }
     /// `said` is what the recipe calls it, as it may stand on the packet.
     void add(const ingredients::entry& e, const std::string& said) {
-        contains.insert(e.contains.begin(), e.contains.end());
-        may_contain.insert(e.may_contain.begin(), e.may_contain.end());
+        for (const auto& name : e.contains) contains.insert(listed_name(name));
+        for (const auto& name : e.may_contain) may_contain.insert(listed_name(name));
         if (e.check_packet || !e.contents_stated) check_packet.insert(said);
     }
 };
+
+/// Those that are in it for certain are not said again as what may be in it.
+std::set<std::string> without(std::set<std::string> names, const std::set<std::string>& said) {
+    std::erase_if(names, [&](const auto& name) { return said.contains(name); });
+    return names;
+}
 
 /// What the recipe calls the other thing of `currants or raisins`.
 std::string said_of_other(const recipe::line& l, const ingredients::entry& other) {
@@ -56,13 +63,20 @@ std::vector<std::string> listed(const std::set<std::string>& names) {
 
 } // namespace
 
+allergens allergens_of(const recipe::line& l) {
+    if (l.component) return {};
+    const auto g = of_line(l, {});
+    return {listed(g.contains), listed(without(g.may_contain, g.contains)), listed(g.check_packet)};
+}
+
 std::vector<allergens> allergens_of(const recipe::recipe& r) {
     std::vector<gathered> all;
     std::vector<allergens> result;
     for (const auto& c : r.components) { // each after those it uses
         gathered g;
         for (const auto& l : c.lines) g.add(of_line(l, all));
-        result.push_back({listed(g.contains), listed(g.may_contain), listed(g.check_packet)});
+        result.push_back({listed(g.contains), listed(without(g.may_contain, g.contains)),
+                          listed(g.check_packet)});
         all.push_back(std::move(g));
     }
     return result;

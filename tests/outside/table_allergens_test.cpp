@@ -110,10 +110,15 @@ TEST_CASE("What is sold raw and what its maker has treated are told apart") {
                           {"eggs", "egg"},
                           {"egg whites", "egg"},
                           {"minced beef", "meat"},
-                          {"chicken", "meat"},
+                          {"chicken", "poultry"},
+                          {"turkey", "poultry"},
+                          {"quail", "poultry"},
                           {"salmon", "fish"},
                           {"prawns", "fish"},
-                          {"kidney beans", "pulses"}}) {
+                          {"kidney beans", "beans"},
+                          {"cannellini beans", "beans"},
+                          {"red lentils", "pulses"},
+                          {"bean sprouts", "sprouts"}}) {
         INFO(f.name);
         CHECK(holds(known(f.name).raw, f.what));
     }

@@ -18,10 +18,19 @@ safety::allergens allergens_of_last(const std::string& text) {
     return safety::allergens_of(c->meaning).back();
 }
 
+strings texts(const std::vector<safety::caution>& cautions) {
+    strings result;
+    for (const auto& c : cautions) {
+        CHECK_FALSE(c.source.empty());
+        result.push_back(c.text);
+    }
+    return result;
+}
+
 strings cautions_of(const commands::compiled& c, const std::string& title) {
     const auto hazards = safety::hazards_of(c.meaning);
     for (std::size_t i = 0; i < c.meaning.components.size(); ++i)
-        if (c.meaning.components[i].title == title) return safety::cautions_for(hazards[i]);
+        if (c.meaning.components[i].title == title) return texts(safety::cautions_for(hazards[i]));
     FAIL("no component " << title);
     return {};
 }
@@ -208,21 +217,134 @@ TEST_CASE("a step cooks by time with heat or with a word for cooking") {
 
 TEST_CASE("every raw thing never cooked has its own words, and none tells to heat flour at home") {
     using safety::raw;
-    for (const auto what : {raw::flour, raw::egg, raw::meat, raw::fish, raw::pulses}) {
-        const auto never = safety::cautions_for({{what, false, false}});
+    strings all;
+    for (const auto what : {raw::flour, raw::egg, raw::meat, raw::poultry, raw::fish, raw::pulses,
+                            raw::beans, raw::sprouts}) {
+        const auto never = texts(safety::cautions_for({{what, false, false}}));
         REQUIRE(never.size() == 1);
         CHECK_THAT(never.front(), Catch::Contains("no step"));
-        CHECK(safety::cautions_for({{what, true, false}}).size() == 1);
-        CHECK(safety::cautions_for({{what, false, true}}) ==
-              safety::cautions_for({{what, true, false}}));
+        CHECK_FALSE(has(all, never.front()));
+        all.push_back(never.front());
+        const auto here = texts(safety::cautions_for({{what, true, false}}));
+        CHECK(here.size() == 1);
+        CHECK(texts(safety::cautions_for({{what, false, true}})) == here);
         for (const auto* claim : {"is safe", "are safe", "bake the flour", "toast the flour"})
             CHECK_FALSE(mentions(never, claim));
     }
     CHECK(safety::cautions_for({}).empty());
     CHECK(
-        safety::cautions_for(
-            {{raw::flour, true, false}, {raw::egg, true, false}, {raw::meat, true, false}}) ==
+        texts(safety::cautions_for(
+            {{raw::flour, true, false}, {raw::egg, true, false}, {raw::meat, true, false}})) ==
         strings{"Raw flour, egg and meat until cooked: do not taste, wash hands and bench after."});
+}
+
+TEST_CASE("what goes in after the cooking is not cooked by it") {
+    const auto of = [](const std::string& steps) {
+        return cautions_of_last(with_lines("500 g whole milk\n3 large eggs\n" + steps));
+    };
+    CHECK(mentions(of("- Boil [milk] for [5 min]; cool.\n- Whisk in [eggs] and chill."),
+                   "Raw egg, and no step cooks it"));
+    CHECK(mentions(of("- Boil [milk] and [eggs: 2] for [5 min].\n- Whisk in [eggs: rest]."),
+                   "Raw egg, and no step cooks it"));
+    CHECK(mentions(of("- Boil [milk] for [5 min].\n- Whisk in [rest]."),
+                   "Raw egg, and no step cooks it"));
+    CHECK_FALSE(mentions(of("- Whisk [milk] into [eggs].\n- Cook at [82 C] for [3 min]."),
+                         "no step cooks it"));
+    // Spoken of again is not put in again.
+    CHECK_FALSE(mentions(of("- Boil [eggs] for [9 min]; put in [milk].\n- Peel [eggs]."),
+                         "no step cooks it"));
+}
+
+TEST_CASE("boiling water and what was baked before cook nothing") {
+    const auto of = [](const std::string& steps) {
+        return cautions_of_last(with_lines("500 g whole milk\n3 large eggs\n" + steps));
+    };
+    for (const auto* step : {"- Pour boiling water under [milk] and [eggs]; whisk for [5 min].",
+                             "- Spread [milk] and [eggs] on the baked base; leave for [2 h].",
+                             "- Whisk [milk] and [eggs] for [5 min], with baking powder."}) {
+        INFO(step);
+        CHECK(mentions(of(step), "Raw egg, and no step cooks it"));
+    }
+}
+
+TEST_CASE("beans of the kidney bean's kind need a boil, and an oven is none") {
+    const auto of = [](const std::string& step) {
+        return cautions_of_last(with_lines("500 g dried kidney beans\n2 l water\n" + step));
+    };
+    CHECK(mentions(of("- Bake [beans] in [water] at [120 C] for [6 h]."), "no step boils them"));
+    CHECK(mentions(of("- Cook [beans] in [water] at [80 C] for [8 h]."), "no step boils them"));
+    const auto boiled = of("- Boil [beans] hard in [water] for [30 min].");
+    CHECK_FALSE(mentions(boiled, "no step boils them"));
+    CHECK(mentions(boiled, "30 min for kidney beans"));
+    // Lentils simmer.
+    CHECK_FALSE(mentions(cautions_of_last(with_lines("500 g red lentils\n2 l water\n- Simmer "
+                                                     "[lentils] in [water] for [30 min].")),
+                         "no step"));
+    CHECK(mentions(cautions_of_last(with_lines("100 g bean sprouts\n- Scatter [sprouts].")),
+                   "Raw sprouts, and no step cooks them"));
+}
+
+TEST_CASE("a definition's raw words are read in the singular and the plural") {
+    const std::string text = "recipe: R\ncomponent: C\n10 g house wash\n- Brush on [house wash].\n"
+                             "ingredient: house wash\ncontains: eggs, soybeans\nraw: eggs\n";
+    CHECK(mentions(cautions_of_last(text), "Raw egg, and no step cooks it"));
+    CHECK(allergens_of_last(text).contains == strings{"egg", "soya"});
+}
+
+namespace {
+
+/// All cautions of the last component.
+strings all_of_last(const std::string& text) {
+    const auto c = compiled(text);
+    REQUIRE_FALSE(grammar::has_errors(c->messages));
+    return texts(safety::cautions_of(c->meaning).back());
+}
+
+} // namespace
+
+TEST_CASE("hot sugar, hot oil, lye and dry ice are cautioned against, and nothing like them") {
+    CHECK(mentions(all_of_last(with_lines("100 g caster sugar\n- Boil [sugar] to [118 C].")),
+                   "Hot sugar"));
+    CHECK_FALSE(mentions(all_of_last(with_lines("100 g caster sugar\n- Boil [sugar] to [104 C].")),
+                         "Hot sugar"));
+    CHECK_FALSE(mentions(
+        all_of_last(with_lines("100 g caster sugar\n- Bake [sugar] at [150 C] for [1 h].")),
+        "Hot sugar"));
+    CHECK(mentions(all_of_last(with_lines("1 l sunflower oil\n- Heat [oil] to [180 C] and fry.")),
+                   "Hot oil"));
+    CHECK_FALSE(mentions(
+        all_of_last(with_lines("1 l sunflower oil\n- Bake with [oil] at [180 C] for [1 h].")),
+        "Hot oil"));
+    CHECK(mentions(all_of_last(with_lines("40 g lye\n1 l water\n- Stir [lye] into [water].")),
+                   "Lye burns"));
+    CHECK(mentions(all_of_last(with_lines("400 g dry ice\n- Crush [dry ice].")), "Dry ice"));
+}
+
+TEST_CASE("honey is carried to the product") {
+    const std::string text = "recipe: R\ncomponent: Syrup\n100 g honey\n- Boil [honey] for [1 "
+                             "min].\nassembly: Cake\n100 g Syrup\n50 g honeydew melon\n- Pour "
+                             "[Syrup].\n";
+    CHECK(mentions(all_of_last(text), "infants under twelve months"));
+    CHECK_FALSE(
+        mentions(all_of_last(with_lines("50 g honeydew melon\n- Slice.")), "infants under"));
+}
+
+TEST_CASE("cooling and holding are by the rules of the labels") {
+    const auto of = [](const std::string& labels) {
+        return all_of_last("recipe: R\nlabels: " + labels +
+                           "\nkeeps: 3 days chilled\n500 g whole milk\n300 g chicken\n- Simmer "
+                           "[chicken] in [milk] for [30 min]; cool. Keep hot what is served.\n");
+    };
+    // FDA Food Code, 3-501.14, 3-501.16 and 3-401.11; WSI 2006/31 and SSI 2006/3, Schedule 4.
+    CHECK(mentions(of("us"), "21 °C (70 °F) within 2 h and to 5 °C (41 °F) within 4 h more"));
+    CHECK(mentions(of("us"), "57 °C (135 °F)"));
+    CHECK(mentions(of("us"), "74 °C (165 °F)"));
+    CHECK(mentions(of("eu"), "8 °C or below"));
+    CHECK(mentions(of("eu"), "63 °C (145 °F) or above"));
+    CHECK(mentions(of("both"), "21 °C (70 °F)"));
+    CHECK(mentions(of("both"), "Hold it at 63 °C"));
+    CHECK_FALSE(mentions(all_of_last(with_lines("100 g caster sugar\n- Boil [sugar] for [1 h].")),
+                         "Cool it"));
 }
 
 } // namespace benchcard::testing
