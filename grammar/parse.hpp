@@ -31,6 +31,9 @@ struct parsed_yield {
 };
 parsed_yield parse_yield(const source& text);
 
+/// One tin, as after `tin:`: `20 cm round`; nothing where the text is more or less than that.
+std::optional<tin> parse_tin(const source& text);
+
 /// One number, as in an amount: `2`, `1/2`, `1½`, `0.75`; nothing where the text is more or less
 /// than that, or the number is 0.
 std::optional<exact> parse_number(std::string_view text);

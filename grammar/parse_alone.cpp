@@ -41,6 +41,12 @@ parsed_yield parse_yield(const source& text) {
     return result;
 }
 
+std::optional<tin> parse_tin(const source& text) {
+    scratch s{};
+    if (!read_alone<rules::tin_value>(text, s).empty()) return std::nullopt;
+    return std::get<tin>(std::move(*s.value_read));
+}
+
 std::optional<exact> parse_number(std::string_view text) {
     scratch s{};
     s.base = text.data();

@@ -16,11 +16,32 @@ struct as_written {};
 struct scaled {
     exact factor = 1; ///< greater than 0
 };
+/// So much of the product, of the pieces of one component, or of a component by its name.
 struct to_make {
     grammar::yield wanted; ///< `48 tarts`, `48`, `2 kg`
+    std::string of = {};   ///< `Custard`, of `800 g Custard`; otherwise empty
 };
-/// What is ordered: the written batch, so many times that, or so much of the product.
-using order = std::variant<as_written, scaled, to_make>;
+/// As much as what is there allows: `400 g butter`.
+struct from_stock {
+    std::vector<grammar::ingredient_line> have; ///< never empty; one amount of one name each
+};
+/// For a tin of another size than the recipe's, filled as deep.
+struct in_tin {
+    grammar::tin tin;
+};
+/// By the weight of what `percent:` is reckoned against.
+struct of_base {
+    exact grams = 0; ///< greater than 0
+};
+/// What is ordered: the written batch, so many times that, or so much of something.
+using order = std::variant<as_written, scaled, to_make, from_stock, in_tin, of_base>;
+
+/// How much of each component is made.
+enum class fit {
+    written, ///< all by one factor: what is over in the written batch is over in the same part
+    need,    ///< as much as is used of it
+    whole,   ///< whole written batches, and what is over is kept
+};
 
 /// What the whole order asks of a line.
 struct weigh_line {
@@ -33,16 +54,21 @@ struct weigh_line {
 struct component_batch {
     const recipe::component* of = nullptr;
     std::vector<weigh_line> lines;
-    exact times = 1;                         ///< the written amounts are weighed out so many times
-    std::optional<exact> mix, ready, baked;  ///< grams
-    std::optional<exact> pieces, made_grams; ///< pieces made in all
+    exact times = 1;  ///< the written amounts are weighed out so many times
+    exact factor = 1; ///< its written batch is made so many times
+    exact each = 1;   ///< a piece weighs so many times what is written: in a tin of another size
+    std::optional<exact> mix, ready, baked;       ///< grams
+    std::optional<exact> pieces, made_grams;      ///< pieces made in all
     std::optional<exact> left_pieces, left_grams; ///< over, after all that use it
 };
 
 struct batch {
     const recipe::recipe* of = nullptr;
-    exact factor = 1;
+    exact factor = 1;                        ///< of the product
     std::vector<component_batch> components; ///< in the recipe's order
+    std::optional<grammar::tin> tin;         ///< baked in this one instead of the recipe's
+    std::vector<std::string>
+        reckoning; ///< how the factor came about, a sentence each; may be empty
 };
 
 /// Why an order cannot be made, in a sentence.
@@ -56,5 +82,10 @@ std::variant<exact, refusal> factor_of(const recipe::recipe& r, const order& wan
 
 /// All amounts of a recipe times a factor greater than 0.
 batch scale(const recipe::recipe& r, const exact& factor);
+
+/// The same with one factor, greater than 0, a component. A piece of a component weighs `each`
+/// times what is written, so that there are fewer or more of them; one a component, or empty for 1.
+batch scale_each(const recipe::recipe& r, const std::vector<exact>& factors,
+                 const std::vector<exact>& each = {});
 
 } // namespace benchcard::batch

@@ -1,8 +1,12 @@
 #include "compiler/cards/batch_cautions.hpp"
 
+#include "compiler/batch/split.hpp"
+#include "compiler/batch/tins.hpp"
 #include "compiler/cards/figures.hpp"
+#include "compiler/checks/composition.hpp"
 #include "compiler/measures/kitchen.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace benchcard::cards {
@@ -16,34 +20,54 @@ exact rounded_up(const exact& value) {
 
 std::string number(const exact& value) { return measures::with_fraction(value); }
 
-/// `Made × 3 …`: above twice and below half the written batch, by common practice.
-std::string on_times(const exact& factor) {
-    if (factor <= 2 && factor >= exact(1, 2)) return "";
-    return fmt::format("Made × {}: mixing, proving and baking times change with the size of the "
-                       "batch.",
-                       number(factor));
+bool holds(const recipe::component& c, std::initializer_list<checks::part> parts) {
+    return std::any_of(c.lines.begin(), c.lines.end(), [&](const auto& l) {
+        return std::any_of(parts.begin(), parts.end(),
+                           [&](auto p) { return checks::grams_in(l, p) > 0; });
+    });
 }
 
-/// A tin holds what it held; only what is made `per:` a piece has a tin for each.
-std::string on_tin(const recipe::component& c, const exact& factor) {
-    if (!c.tin || c.per || factor == 1) return "";
+/// That leavening and salt are not adjusted, where there is any.
+std::string said_straight(const recipe::component& c) {
+    using checks::part;
+    const bool salt = holds(c, {part::salt});
+    const bool rises = holds(c, {part::yeast, part::starter, part::powder, part::soda});
+    if (!salt && !rises) return "";
+    return fmt::format("; {} scaled straight", salt && rises ? "leavening and salt are"
+                                               : salt        ? "salt is"
+                                                             : "leavening is");
+}
+
+/// `Made × 3 …`: above twice and below half the written batch, by common practice.
+std::string on_times(const recipe::component& c, const exact& factor) {
+    if (factor <= 2 && factor >= exact(1, 2)) return "";
+    return fmt::format("Made × {}: mixing, proving and baking times change with the size of the "
+                       "batch{}.",
+                       number(factor), said_straight(c));
+}
+
+/// A tin holds what it held; only what is made `per:` a piece has a tin for each. In a tin of
+/// another size what the steps say of sizes and times is still for the recipe's.
+std::string on_tin(const batch::component_batch& c, const batch::batch& b) {
+    if (!c.of->tin) return "";
+    if (b.tin)
+        return fmt::format("In a tin of {} and not {}: sizes and times in the steps are for that "
+                           "one. Test before the time is up.",
+                           batch::said_tin(*b.tin), batch::said_tin(*c.of->tin));
+    if (c.of->per || c.factor == 1) return "";
     return fmt::format("The tin and its time are for × 1. For × {} take tins to match, filled as "
                        "deep, and test before the time is up.",
-                       number(factor));
+                       number(c.factor));
 }
 
 std::string on_limits(const batch::component_batch& c) {
-    if (!c.mix) return "";
-    if (c.of->at_most && *c.mix > *c.of->at_most) {
-        const exact mixes = rounded_up(*c.mix / *c.of->at_most);
-        return fmt::format("More than the {} that it holds: make {} mixes of {}.",
-                           said_grams(*c.of->at_most), number(mixes), said_grams(*c.mix / mixes));
-    }
-    if (c.of->at_least && *c.mix < *c.of->at_least)
-        return fmt::format("{} is less than the {} that can be mixed well: make more and keep what "
-                           "is over.",
-                           said_grams(*c.mix), said_grams(*c.of->at_least));
-    return "";
+    if (!c.mix || !c.of->at_least) return "";
+    const auto split = batch::split_of(c);
+    const exact each = split ? split->each : *c.mix;
+    if (each >= *c.of->at_least) return "";
+    return fmt::format("{}{} is less than the {} that can be mixed well: make more and keep what "
+                       "is over.",
+                       split ? "A mix of " : "", said_grams(each), said_grams(*c.of->at_least));
 }
 
 std::string on_whole_batches(const recipe::component& c, const exact& factor) {
@@ -56,14 +80,14 @@ std::string on_whole_batches(const recipe::component& c, const exact& factor) {
 
 std::vector<std::string> order_cautions(const batch::component_batch& c, const batch::batch& b) {
     std::vector<std::string> result;
-    for (auto& text : {on_whole_batches(*c.of, b.factor), on_limits(c), on_tin(*c.of, b.factor)})
+    for (auto& text : {on_whole_batches(*c.of, c.factor), on_limits(c), on_tin(c, b)})
         if (!text.empty()) result.push_back(text);
     return result;
 }
 
 std::vector<std::string> batch_cautions(const batch::component_batch& c, const batch::batch& b) {
     auto result = order_cautions(c, b);
-    if (auto text = on_times(b.factor); !text.empty()) result.push_back(std::move(text));
+    if (auto text = on_times(*c.of, c.factor); !text.empty()) result.push_back(std::move(text));
     return result;
 }
 

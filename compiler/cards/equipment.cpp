@@ -29,12 +29,14 @@ std::string said_tray(const grammar::yield& y) {
 
 } // namespace
 
-styles::paragraph equipment_of(const recipe::component& c) {
+styles::paragraph equipment_of(const recipe::component& c,
+                               const std::optional<grammar::tin>& instead) {
     styles::paragraph p;
     if (c.tin) {
-        const auto& shape = c.tin->shape.text;
+        const auto& tin = instead ? *instead : *c.tin;
+        const auto& shape = tin.shape.text;
         p.push_back({"Tin ", false});
-        p.push_back({said_size(*c.tin) + (shape.empty() ? "" : " " + shape), true});
+        p.push_back({said_size(tin) + (shape.empty() ? "" : " " + shape), true});
     }
     const auto tray = c.tray ? said_tray(*c.tray) : "";
     if (tray.empty()) return p;

@@ -1,8 +1,11 @@
 #include "compiler/cards/weigh_table.hpp"
 
+#include "compiler/batch/whole.hpp"
 #include "compiler/cards/batch_cautions.hpp"
 #include "compiler/cards/columns.hpp"
 #include "compiler/cards/deal.hpp"
+#include "compiler/ingredients/names.hpp"
+#include "compiler/measures/kitchen.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -77,12 +80,29 @@ std::string shown_card(const styles::card& c) {
     return result;
 }
 
+/// `whole eggs at 24, 48, 72 buns`: orders near one for which part of an egg is needed.
+std::string said_whole_orders(const batch::batch& b) {
+    std::string result;
+    const auto& product = b.components.back();
+    for (const auto& whole : batch::whole_orders_of(b)) {
+        std::string numbers;
+        for (const auto& n : whole.numbers)
+            numbers += (numbers.empty() ? "" : ", ") + std::string(product.pieces ? "" : "× ") +
+                       measures::with_fraction(n);
+        if (product.pieces) numbers += " " + ingredients::plural(product.of->made.piece);
+        result += (result.empty() ? "\n" : "") +
+                  wrapped(fmt::format("whole {} at {}", whole.things, numbers), 2) + "\n";
+    }
+    return result;
+}
+
 } // namespace
 
 std::string weigh_table(const batch::batch& b) {
     const auto cards = deal(b);
     std::string result =
         fmt::format("{} {}\n", b.of->title, cards.empty() ? "" : cards.back().batch);
+    for (const auto& text : b.reckoning) result.append("  ").append(wrapped(text, 4)).append("\n");
     for (std::size_t i = 0; i < cards.size(); ++i) {
         result.append("\n").append(shown_card(cards[i]));
         for (const auto& text : order_cautions(b.components[i], b))
@@ -92,7 +112,8 @@ std::string weigh_table(const batch::batch& b) {
                 .append(wrapped(fmt::format("{}, {}", a.kind, a.reason), 4))
                 .append("\n");
     }
-    return result;
+    // In another tin the pieces are of another size: no number of them says when eggs are whole.
+    return b.tin ? result : result + said_whole_orders(b);
 }
 
 } // namespace benchcard::cards

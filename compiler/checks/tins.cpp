@@ -3,6 +3,7 @@
 #include "compiler/checks/said.hpp"
 #include "compiler/ingredients/names.hpp"
 #include "compiler/measures/kitchen.hpp"
+#include "compiler/recipe/tin_pieces.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -66,16 +67,6 @@ std::optional<room> room_in(const grammar::tin& t, measures::system system) {
     return room{brim, brim * quarter, "a batter weighs about 1 g a ml (common practice)"};
 }
 
-/// Whether one piece has the tin to itself; of buns and slices there are many in one.
-bool fills_a_tin_alone(const component& c) {
-    constexpr std::string_view words[] = {"tart",  "cake",   "loaf",       "quiche",  "pie",
-                                          "flan",  "gateau", "cheesecake", "brioche", "pudding",
-                                          "torte", "case",   "terrine",    "tin",     "slab"};
-    const auto name = ingredients::compared_words(c.made.piece);
-    return !name.empty() &&
-           std::find(std::begin(words), std::end(words), name.back()) != std::end(words);
-}
-
 grammar::span place_of_tin(const component& c) {
     for (const auto& item : c.written->items)
         if (const auto* s = std::get_if<grammar::setting>(&item.value);
@@ -102,11 +93,11 @@ void check_one(const component& c, measures::system system, grammar::diagnostics
                    fmt::format("one {} weighs {}, and this tin holds {:.0f} ml to the brim",
                                c.made.piece, in_grams(one->used), holds->brim),
                    "state the tin that it is baked in, or what one weighs");
-    const auto& most = one && fills_a_tin_alone(c) ? *one : *c.made.grams;
+    const auto& most = one && recipe::fills_a_tin_alone(c.made.piece) ? *one : *c.made.grams;
     if (approximately(most.high) >= holds->least) return;
     say("tin-not-filled",
         fmt::format("{} {}, and this tin is not a quarter full with less than {:.0f} g",
-                    one && fills_a_tin_alone(c) ? fmt::format("one {} weighs", c.made.piece)
+                    one && recipe::fills_a_tin_alone(c.made.piece) ? fmt::format("one {} weighs", c.made.piece)
                                                 : fmt::format("all of {} weighs", c.title),
                     in_grams(most.used), holds->least),
         "state the tin that it is baked in, or how many go into one");

@@ -1,8 +1,8 @@
 #include "compiler/commands/commands.hpp"
 #include "compiler/commands/files.hpp"
+#include "compiler/commands/order_options.hpp"
 #include "compiler/commands/wrong_line.hpp"
 #include "grammar/nearest.hpp"
-#include "grammar/parse.hpp"
 #include "styles/style.hpp"
 
 #include <CLI/CLI.hpp>
@@ -13,22 +13,6 @@
 namespace benchcard::commands {
 
 namespace {
-
-/// What the command line says of the order, as text until the command is known.
-struct order_text {
-    std::string scale, make;
-    CLI::Option* scale_option = nullptr;
-    CLI::Option* make_option = nullptr;
-};
-
-void add_order(CLI::App& command, order_text& order) {
-    order.scale_option =
-        command.add_option("--scale", order.scale, "Make the recipe so many times: 1/2, 3, 1.5");
-    order.make_option =
-        command.add_option("--make", order.make, "Make so much of the product: '48 tarts', '2 kg'");
-    order.scale_option->type_name("N")->excludes(order.make_option);
-    order.make_option->type_name("'N PIECES'");
-}
 
 void add_measures(CLI::App& command, std::string& measures) {
     command
@@ -82,42 +66,6 @@ check_format format_of(const std::string& word) {
         {"for example: --format json"}};
 }
 
-std::string without_outer_blanks(const std::string& text) { return CLI::detail::trim_copy(text); }
-
-batch::order scaled_by(const std::string& text) {
-    if (const auto number = grammar::parse_number(without_outer_blanks(text)))
-        return batch::scaled{*number};
-    throw wrong_line{fmt::format("--scale takes a number above 0, and not `{}`", text),
-                     {"for example: --scale 2, --scale 1/2 or --scale 1.5"}};
-}
-
-/// How many or how much to make: one plain number of pieces, or one of a weight or a volume.
-batch::order order_to_make(const std::string& text) {
-    const auto trimmed = without_outer_blanks(text);
-    const auto made = grammar::parse_yield(grammar::source(0, "--make", trimmed)).made;
-    const std::vector<std::string> helps = {
-        "for example: --make '48 tarts', --make 48 or --make '2 kg'"};
-    if (!made || trimmed.find_first_of("\n#") != trimmed.npos)
-        throw wrong_line{
-            fmt::format("--make takes how many or how much to make, and not `{}`", text), helps};
-    if (made->each || (!made->count && !made->whole))
-        throw wrong_line{fmt::format("--make takes how many or how much, and `{}` says how heavy a "
-                                     "piece is; that stands in the recipe",
-                                     text),
-                         helps};
-    const auto& number = made->whole ? made->whole->quantity : *made->count;
-    if (number.low != number.high || number.packs)
-        throw wrong_line{fmt::format("--make takes one number, and `{}` has two", text), helps};
-    return batch::to_make{*made};
-}
-
-batch::order order_of(const CLI::App& command, const order_text& text) {
-    // Whether an option was given is asked of the command: an empty text is given too.
-    if (command.count("--scale") > 0) return scaled_by(text.scale);
-    if (command.count("--make") > 0) return order_to_make(text.make);
-    return batch::as_written{};
-}
-
 void expect_names(const std::vector<std::string>& files) {
     if (std::count(files.begin(), files.end(), "-") > 1)
         throw wrong_line{"standard input can be read once, and `-` is given twice", {}};
@@ -163,11 +111,229 @@ int stop(const CLI::App& program, const CLI::ParseError& e) {
     return not_run;
 }
 
-} // namespace
+/// What the options of all commands are read into, and the code of the one that was run.
+struct command_line {
+    int code = done;
+    std::string measures, format = "text";
+    order_text order;
+    check_options checked;
+    explain_options explained;
+    weigh_options weighed;
+    print_options printed;
+    convert_options converted;
+    label_options labelled;
+    std::vector<std::string> amount_words, made, frozen;
+    bool list_wanted = false;
+};
 
-int run(int argc, const char* const* argv) {
-    CLI::App app("Compiles recipes to kitchen cards, in metric and imperial measures.",
-                 "benchcard");
+CLI::App* add_command(CLI::App& app, const char* name, const char* help) {
+    auto* command = app.add_subcommand(name, help);
+    command->group("Commands");
+    return command;
+}
+
+void add_check(CLI::App& app, command_line& line) {
+    auto* command = add_command(app, "check", "Say what is wrong or doubtful in recipes");
+    add_files(*command, line.checked.files);
+    command->add_flag("--fix", line.checked.fix,
+                      "Mend in the file what leaves no doubt, say what was mended,\n"
+                      "and check what is left; with -, the mended recipe is printed");
+    command
+        ->add_option("--format", line.format,
+                     "For other programs: gcc, a line a message; json; or sarif,\n"
+                     "for editors and code hosts. Otherwise text, for people")
+        ->type_name("FORMAT");
+    add_measures(*command, line.measures);
+    command->footer(
+        examples({"benchcard check tart.recipe", "benchcard check examples/*.recipe",
+                  "benchcard check --fix tart.recipe", "benchcard check --format gcc *.recipe"}));
+    command->callback([&line] {
+        expect_names(line.checked.files);
+        line.checked.measures = system_of(line.measures);
+        line.checked.format = format_of(line.format);
+        line.code = check(line.checked);
+    });
+}
+
+void add_explain(CLI::App& app, command_line& line) {
+    auto* command =
+        add_command(app, "explain", "Say what a kind of message means, and how it is mended");
+    command
+        ->add_option("KIND", line.explained.kinds,
+                     "The words in brackets behind a message; without any, all kinds are listed")
+        ->type_name("");
+    command->footer(examples({"benchcard explain mix-too-small", "benchcard explain"}));
+    command->callback([&line] { line.code = explain(line.explained); });
+}
+
+void add_weigh(CLI::App& app, command_line& line) {
+    auto* command =
+        add_command(app, "weigh", "Print what to weigh out for every component, as text");
+    add_file(*command, line.weighed.file);
+    add_order(*command, line.order);
+    command->add_flag("--why", line.weighed.why,
+                      "Show how each amount came about, with its source,\ninstead of the table");
+    add_measures(*command, line.measures);
+    command->footer(examples(
+        {"benchcard weigh tart.recipe", "benchcard weigh tart.recipe --make '6 tarts'",
+         "benchcard weigh tart.recipe --from '400 g butter' --from '3 eggs'",
+         "benchcard weigh tart.recipe --tin '20 cm round'", "benchcard weigh tart.recipe --why",
+         "benchcard weigh tart.recipe --batch '1/2, 1, 2, 4'",
+         "benchcard weigh tart.recipe --make '37 tarts' --fit batch"}));
+    command->callback([&line, command] {
+        expect_names({line.weighed.file});
+        line.weighed.measures = system_of(line.measures);
+        line.weighed.order = order_of(*command, line.order);
+        line.weighed.fit = fit_of(*command, line.order);
+        line.weighed.batches = batches_of(*command, line.order);
+        if (line.weighed.why && !line.weighed.batches.empty())
+            throw wrong_line{"--why explains one batch, and --batch shows several",
+                             {"for example: --why --scale 2"}};
+        line.code = weigh(line.weighed);
+    });
+}
+
+void run_print(const CLI::App& command, command_line& line) {
+    auto& printed = line.printed;
+    expect_names(printed.files);
+    expect_output(printed);
+    printed.measures = system_of(line.measures);
+    printed.order = order_of(command, line.order);
+    printed.fit = fit_of(command, line.order);
+    if (command.count("--batch") > 0)
+        throw wrong_line{"a card is for one batch: --batch is for weigh",
+                         {"for example: benchcard weigh tart.recipe --batch '1/2, 1, 2, 4'",
+                          "or a card of one: --scale 2"}};
+    if (printed.chart && (printed.fit || !std::holds_alternative<batch::as_written>(printed.order)))
+        throw wrong_line{"--chart is the same for every batch: leave the order out", {}};
+    line.code = printed.chart ? print_chart(printed) : print(printed);
+}
+
+void add_print(CLI::App& app, command_line& line) {
+    auto& printed = line.printed;
+    auto* command = add_command(app, "print", "Print the cards of recipes to a PDF");
+    auto* files = add_files(*command, printed.files);
+    command->add_option("-o,--output", printed.output, "The PDF to write; - is standard output")
+        ->required()
+        ->type_name("OUT.pdf");
+    add_order(*command, line.order);
+    command->add_option("--style", printed.style, "How the cards look; otherwise station")
+        ->type_name("NAME");
+    command
+        ->add_option("--paper", printed.paper,
+                     "A4, A5, A6, letter, half-letter, 5x8, 4x6 or 3x5;\notherwise the style's own")
+        ->type_name("SIZE");
+    add_instead_of(*command, files, "--chart", printed.chart,
+                   "Instead of cards a wall chart: what a cup and a spoon of the\n"
+                   "recipes' ingredients weigh; without a recipe, of all in the table");
+    add_measures(*command, line.measures);
+    command->footer(
+        examples({"benchcard print tart.recipe -o tart.pdf",
+                  "benchcard print tart.recipe -o tart.pdf --scale 1/2 --paper A4",
+                  "benchcard print tart.recipe -o small.pdf --tin '20 cm round'",
+                  "benchcard print --chart house/*.recipe -o chart.pdf --measures us"}));
+    command->callback([&line, command] { run_print(*command, line); });
+}
+
+std::vector<label::date> dates_made(const std::vector<std::string>& texts) {
+    std::vector<label::date> result;
+    for (const auto& text : texts)
+        if (const auto day = label::date_in(text))
+            result.push_back(*day);
+        else
+            throw wrong_line{fmt::format("--made takes a day, and not `{}`", text),
+                             {"for example: --made 2026-04-01"}};
+    return result;
+}
+
+std::vector<label::frozen> days_frozen(const std::vector<std::string>& texts) {
+    std::vector<label::frozen> result;
+    for (const auto& text : texts)
+        if (const auto days = label::frozen_in(text))
+            result.push_back(*days);
+        else
+            throw wrong_line{fmt::format("--frozen takes the day it was frozen and the day it was "
+                                         "thawed, and not `{}`",
+                                         text),
+                             {"for example: --frozen 2026-04-03/2026-04-10"}};
+    return result;
+}
+
+void run_label(const CLI::App& command, command_line& line) {
+    auto& labelled = line.labelled;
+    expect_names({labelled.file});
+    if (line.format != "text" && line.format != "json")
+        throw wrong_line{
+            fmt::format("a label has no format `{}`; there are: text, json", line.format),
+            {"for example: --format json"}};
+    if (command.count("--batch") > 0)
+        throw wrong_line{"a label is for one batch: --batch is for weigh",
+                         {"for example: --scale 2"}};
+    labelled.json = line.format == "json";
+    labelled.measures = system_of(line.measures);
+    labelled.order = order_of(command, line.order);
+    labelled.fit = fit_of(command, line.order);
+    labelled.made = dates_made(line.made);
+    labelled.frozen = days_frozen(line.frozen);
+    if (labelled.made.empty() && !labelled.frozen.empty())
+        throw wrong_line{"--frozen needs the day it was made",
+                         {"for example: --made 2026-04-01 --frozen 2026-04-03/2026-04-10"}};
+    line.code = label(labelled);
+}
+
+void add_label(CLI::App& app, command_line& line) {
+    auto* command = add_command(
+        app, "label", "Draft the ingredient list and the use-by date for the person responsible");
+    add_file(*command, line.labelled.file);
+    add_order(*command, line.order);
+    command
+        ->add_option("--made", line.made,
+                     "The day it was made, for the use-by date; again for each\n"
+                     "part made before, as the earliest counts")
+        ->type_name("YYYY-MM-DD")
+        ->allow_extra_args(false);
+    command
+        ->add_option("--frozen", line.frozen,
+                     "From the day it was frozen to the day it was thawed:\n"
+                     "these days do not count")
+        ->type_name("FROM/TO")
+        ->allow_extra_args(false);
+    command->add_option("--format", line.format, "json, for other programs; otherwise text")
+        ->type_name("FORMAT");
+    add_measures(*command, line.measures);
+    command->footer(
+        examples({"benchcard label tart.recipe", "benchcard label tart.recipe --made 2026-04-01",
+                  "benchcard label tart.recipe --format json"}));
+    command->callback([&line, command] { run_label(*command, line); });
+}
+
+void add_convert(CLI::App& app, command_line& line) {
+    auto* command = add_command(app, "convert",
+                                "Say what one amount of an ingredient weighs, and by which source");
+    auto* amount =
+        command
+            ->add_option(
+                "AMOUNT", line.amount_words,
+                "An amount of an ingredient, best in quotes; - reads lines from standard input")
+            ->required()
+            ->type_name("");
+    command->add_flag("--why", line.converted.why, "Show how the weight came about, step by step");
+    add_instead_of(*command, amount, "--list", line.list_wanted,
+                   "Instead, a table of what a cup and a spoon of each ingredient\n"
+                   "weigh; words after it choose those of that name");
+    add_measures(*command, line.measures);
+    command->footer(examples({"benchcard convert '2 1/4 cups plain flour' --measures us",
+                              "benchcard convert - --measures us < pasted.txt",
+                              "benchcard convert --list rye flour --measures us"}));
+    command->callback([&line] {
+        line.converted.amount =
+            CLI::detail::trim_copy(fmt::format("{}", fmt::join(line.amount_words, " ")));
+        line.converted.measures = system_of(line.measures);
+        line.code = line.list_wanted ? list_measures(line.converted) : convert(line.converted);
+    });
+}
+
+void describe(CLI::App& app) {
     app.set_version_flag("--version", "benchcard " BENCHCARD_VERSION, "Print the version and stop");
     app.require_subcommand(1);
     app.get_formatter()->column_width(26);
@@ -182,127 +348,17 @@ int run(int argc, const char* const* argv) {
         "  1  errors in a recipe\n"
         "  2  a wrong command line, an unreadable file, an output that cannot be written\n\n"
         "Example:\n  benchcard check tart.recipe\n\nbenchcard COMMAND --help says more of each.");
+}
 
-    int code = done;
-    std::string measures;
-    order_text order;
+} // namespace
 
-    check_options checked;
-    auto* check_command = app.add_subcommand("check", "Say what is wrong or doubtful in recipes");
-    add_files(*check_command, checked.files);
-    std::string format = "text";
-    check_command->add_flag("--fix", checked.fix,
-                            "Mend in the file what leaves no doubt, say what was mended,\n"
-                            "and check what is left; with -, the mended recipe is printed");
-    check_command
-        ->add_option("--format", format,
-                     "For other programs: gcc, a line a message; json; or sarif,\n"
-                     "for editors and code hosts. Otherwise text, for people")
-        ->type_name("FORMAT");
-    add_measures(*check_command, measures);
-    check_command->footer(
-        examples({"benchcard check tart.recipe", "benchcard check examples/*.recipe",
-                  "benchcard check --fix tart.recipe", "benchcard check --format gcc *.recipe"}));
-    check_command->group("Commands");
-    check_command->callback([&] {
-        expect_names(checked.files);
-        checked.measures = system_of(measures);
-        checked.format = format_of(format);
-        code = check(checked);
-    });
-
-    explain_options explained;
-    auto* explain_command =
-        app.add_subcommand("explain", "Say what a kind of message means, and how it is mended");
-    explain_command
-        ->add_option("KIND", explained.kinds,
-                     "The words in brackets behind a message; without any, all kinds are listed")
-        ->type_name("");
-    explain_command->footer(examples({"benchcard explain mix-too-small", "benchcard explain"}));
-    explain_command->group("Commands");
-    explain_command->callback([&] { code = explain(explained); });
-
-    weigh_options weighed;
-    auto* weigh_command =
-        app.add_subcommand("weigh", "Print what to weigh out for every component, as text");
-    add_file(*weigh_command, weighed.file);
-    add_order(*weigh_command, order);
-    weigh_command->add_flag(
-        "--why", weighed.why,
-        "Show how each amount came about, with its source,\ninstead of the table");
-    add_measures(*weigh_command, measures);
-    weigh_command->footer(
-        examples({"benchcard weigh tart.recipe", "benchcard weigh tart.recipe --make '6 tarts'",
-                  "benchcard weigh tart.recipe --why"}));
-    weigh_command->group("Commands");
-    weigh_command->callback([&] {
-        expect_names({weighed.file});
-        weighed.measures = system_of(measures);
-        weighed.order = order_of(*weigh_command, order);
-        code = weigh(weighed);
-    });
-
-    print_options printed;
-    auto* print_command = app.add_subcommand("print", "Print the cards of recipes to a PDF");
-    auto* printed_files = add_files(*print_command, printed.files);
-    print_command
-        ->add_option("-o,--output", printed.output, "The PDF to write; - is standard output")
-        ->required()
-        ->type_name("OUT.pdf");
-    add_order(*print_command, order);
-    print_command->add_option("--style", printed.style, "How the cards look; otherwise station")
-        ->type_name("NAME");
-    print_command
-        ->add_option("--paper", printed.paper,
-                     "A4, A5, A6, letter, half-letter, 5x8, 4x6 or 3x5;\notherwise the style's own")
-        ->type_name("SIZE");
-    add_instead_of(*print_command, printed_files, "--chart", printed.chart,
-                   "Instead of cards a wall chart: what a cup and a spoon of the\n"
-                   "recipes' ingredients weigh; without a recipe, of all in the table");
-    add_measures(*print_command, measures);
-    print_command->footer(
-        examples({"benchcard print tart.recipe -o tart.pdf",
-                  "benchcard print tart.recipe -o tart.pdf --scale 1/2 --paper A4",
-                  "benchcard print --chart house/*.recipe -o chart.pdf --measures us"}));
-    print_command->group("Commands");
-    print_command->callback([&] {
-        expect_names(printed.files);
-        expect_output(printed);
-        printed.measures = system_of(measures);
-        printed.order = order_of(*print_command, order);
-        if (printed.chart && !std::holds_alternative<batch::as_written>(printed.order))
-            throw wrong_line{"--chart is the same for every batch: leave the order out", {}};
-        code = printed.chart ? print_chart(printed) : print(printed);
-    });
-
-    convert_options converted;
-    std::vector<std::string> amount_words;
-    auto* convert_command = app.add_subcommand(
-        "convert", "Say what one amount of an ingredient weighs, and by which source");
-    bool list_wanted = false;
-    auto* amount_option =
-        convert_command
-            ->add_option(
-                "AMOUNT", amount_words,
-                "An amount of an ingredient, best in quotes; - reads lines from standard input")
-            ->required()
-            ->type_name("");
-    convert_command->add_flag("--why", converted.why,
-                              "Show how the weight came about, step by step");
-    add_instead_of(*convert_command, amount_option, "--list", list_wanted,
-                   "Instead, a table of what a cup and a spoon of each ingredient\n"
-                   "weigh; words after it choose those of that name");
-    add_measures(*convert_command, measures);
-    convert_command->footer(examples({"benchcard convert '2 1/4 cups plain flour' --measures us",
-                                      "benchcard convert - --measures us < pasted.txt",
-                                      "benchcard convert --list rye flour --measures us"}));
-    convert_command->group("Commands");
-    convert_command->callback([&] {
-        converted.amount = without_outer_blanks(fmt::format("{}", fmt::join(amount_words, " ")));
-        converted.measures = system_of(measures);
-        code = list_wanted ? list_measures(converted) : convert(converted);
-    });
-
+int run(int argc, const char* const* argv) {
+    CLI::App app("Compiles recipes to kitchen cards, in metric and imperial measures.",
+                 "benchcard");
+    describe(app);
+    command_line line;
+    for (const auto add : {add_check, add_explain, add_weigh, add_print, add_label, add_convert})
+        add(app, line);
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& e) {
@@ -311,7 +367,7 @@ int run(int argc, const char* const* argv) {
         print_wrong_line(wrong);
         return not_run;
     }
-    return code;
+    return line.code;
 }
 
 } // namespace benchcard::commands

@@ -1,8 +1,10 @@
 #pragma once
 
 #include "compiler/batch/batch.hpp"
+#include "compiler/label/dates.hpp"
 #include "compiler/measures/systems.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -33,7 +35,9 @@ int explain(const explain_options& options);
 struct weigh_options {
     std::string file;
     batch::order order;
-    bool why = false; ///< how each amount came about, instead of the table
+    std::optional<batch::fit> fit;
+    std::vector<exact> batches; ///< several factors, side by side, instead of an order
+    bool why = false;           ///< how each amount came about, instead of the table
     measures::system measures = measures::system::unstated;
 };
 int weigh(const weigh_options& options);
@@ -42,6 +46,7 @@ struct print_options {
     std::vector<std::string> files;
     std::string output;
     batch::order order;
+    std::optional<batch::fit> fit;
     std::string style;  ///< empty for the usual one
     std::string paper;  ///< empty for the style's own
     bool chart = false; ///< a wall chart instead of cards
@@ -60,6 +65,18 @@ int convert(const convert_options& options);
 /// A table of what a cup and the spoons of the ingredients of a name weigh; of all where it is
 /// empty.
 int list_measures(const convert_options& options);
+
+struct label_options {
+    std::string file;
+    batch::order order;
+    std::optional<batch::fit> fit;
+    bool json = false;                 ///< for other programs, instead of text
+    std::vector<label::date> made;     ///< when it and its parts were made; none for no date
+    std::vector<label::frozen> frozen; ///< when it was in the freezer
+    measures::system measures = measures::system::unstated;
+};
+/// The draft of a label: the ingredient list, and the date by which it must be used.
+int label(const label_options& options);
 
 /// Reads the command line, runs the command it names and gives the exit code.
 int run(int argc, const char* const* argv);

@@ -1,5 +1,6 @@
 #include "compiler/commands/ordered.hpp"
 
+#include "compiler/batch/orders.hpp"
 #include "compiler/commands/commands.hpp"
 #include "compiler/commands/files.hpp"
 
@@ -7,26 +8,53 @@
 
 namespace benchcard::commands {
 
-std::optional<batch::batch> ordered(const compiled& c, const batch::order& order, int& code) {
+namespace {
+
+/// Prints the messages; whether there is something to be made, and no error.
+bool can_be_made(const compiled& c, int& code) {
     print_messages(c);
     if (grammar::has_errors(c.messages)) {
         code = recipe_errors;
-        return std::nullopt;
+        return false;
     }
-    const auto& name = c.files.sources.front().name();
     if (!c.meaning.has_product) {
-        complain(fmt::format("benchcard: {} makes nothing: it has no component\n", name));
+        complain(fmt::format("benchcard: {} makes nothing: it has no component\n",
+                             c.files.sources.front().name()));
         code = recipe_errors;
-        return std::nullopt;
+        return false;
     }
-    const auto factor = batch::factor_of(c.meaning, order);
-    if (const auto* no = std::get_if<batch::refusal>(&factor)) {
-        complain(fmt::format("benchcard: {}: {}\n", name, no->message));
+    return true;
+}
+
+std::optional<batch::batch> made(const compiled& c, const batch::order& order,
+                                 std::optional<batch::fit> fit, int& code) {
+    auto made = batch::batch_for(c.meaning, order, fit);
+    if (const auto* no = std::get_if<batch::refusal>(&made)) {
+        complain(fmt::format("benchcard: {}: {}\n", c.files.sources.front().name(), no->message));
         for (const auto& help : no->helps) complain(fmt::format("     = help: {}\n", help));
         code = not_run;
         return std::nullopt;
     }
-    return batch::scale(c.meaning, std::get<exact>(factor));
+    return std::get<batch::batch>(std::move(made));
+}
+
+} // namespace
+
+std::optional<batch::batch> ordered(const compiled& c, const batch::order& order,
+                                    std::optional<batch::fit> fit, int& code) {
+    return can_be_made(c, code) ? made(c, order, fit, code) : std::nullopt;
+}
+
+std::vector<batch::batch> ordered(const compiled& c, const std::vector<exact>& factors,
+                                  std::optional<batch::fit> fit, int& code) {
+    std::vector<batch::batch> result;
+    if (!can_be_made(c, code)) return result;
+    for (const auto& factor : factors) {
+        auto one = made(c, batch::scaled{factor}, fit, code);
+        if (!one) return {};
+        result.push_back(std::move(*one));
+    }
+    return result;
 }
 
 } // namespace benchcard::commands

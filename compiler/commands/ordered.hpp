@@ -4,12 +4,18 @@
 #include "compiler/commands/compile.hpp"
 
 #include <optional>
+#include <vector>
 
 namespace benchcard::commands {
 
 /// The batch of a compiled recipe for an order. Gives nothing, and says why on standard error,
 /// when the recipe has errors, makes nothing, or the order does not fit it; `code` is then the
 /// exit code.
-std::optional<batch::batch> ordered(const compiled& c, const batch::order& order, int& code);
+std::optional<batch::batch> ordered(const compiled& c, const batch::order& order,
+                                    std::optional<batch::fit> fit, int& code);
+
+/// The same for several factors, one a batch; none where one cannot be made.
+std::vector<batch::batch> ordered(const compiled& c, const std::vector<exact>& factors,
+                                  std::optional<batch::fit> fit, int& code);
 
 } // namespace benchcard::commands

@@ -22,9 +22,11 @@ int print(const print_options& options) {
             continue;
         }
         int code = done;
-        const auto batch = ordered(*c, options.order, code);
+        const auto batch = ordered(*c, options.order, options.fit, code);
         worst = std::max(worst, code);
         if (!batch) continue;
+        for (const auto& text : batch->reckoning)
+            complain(fmt::format("benchcard: {}: {}\n", file, text));
         title += (title.empty() ? "" : ", ") + c->meaning.title;
         for (auto& card : cards::deal(*batch)) cards.push_back(std::move(card));
     }

@@ -8,6 +8,24 @@
 
 namespace benchcard::commands {
 
+std::string example_of(const std::string& name) {
+    if (name == "FILE") return "tart.recipe";
+    if (name == "AMOUNT") return "'2 1/4 cups plain flour'";
+    if (name == "--output") return "-o cards.pdf";
+    if (name == "--scale") return "--scale 1/2";
+    if (name == "--make") return "--make '48 tarts'";
+    if (name == "--from") return "--from '400 g butter'";
+    if (name == "--tin") return "--tin '20 cm round'";
+    if (name == "--flour") return "--flour '25 kg'";
+    if (name == "--batch") return "--batch '1/2, 1, 2, 4'";
+    if (name == "--fit") return "--fit batch";
+    if (name == "--measures") return "--measures us";
+    if (name == "--style") return "--style station";
+    if (name == "--paper") return "--paper A5";
+    if (name == "--format") return "--format json";
+    return name;
+}
+
 namespace {
 
 std::string listed(const std::vector<std::string>& words, std::string_view last_word = "and") {
@@ -38,20 +56,6 @@ std::vector<std::string> option_names(const CLI::App& command) {
     for (const auto* o : command.get_options())
         if (!o->get_positional()) result.push_back(o->get_name());
     return result;
-}
-
-/// How an option or a file is written, as an example.
-std::string example_of(const std::string& name) {
-    if (name == "FILE") return "tart.recipe";
-    if (name == "AMOUNT") return "'2 1/4 cups plain flour'";
-    if (name == "--output") return "-o cards.pdf";
-    if (name == "--scale") return "--scale 1/2";
-    if (name == "--make") return "--make '48 tarts'";
-    if (name == "--measures") return "--measures us";
-    if (name == "--style") return "--style station";
-    if (name == "--paper") return "--paper A5";
-    if (name == "--format") return "--format json";
-    return name;
 }
 
 /// A whole command line that would do.
@@ -139,9 +143,6 @@ wrong_line explain(const CLI::App& program, const CLI::ParseError& error) {
     if (dynamic_cast<const CLI::ExtrasError*>(&error)) return too_much(*command);
     if (dynamic_cast<const CLI::ArgumentMismatch*>(&error))
         return wrong_count(*command, error.what());
-    if (dynamic_cast<const CLI::ExcludesError*>(&error))
-        return {"--scale and --make each say how much to make: give one of them",
-                {"for example: --scale 1/2", "or: --make '48 tarts'", more_of(*command)}};
     return {error.what(), {more_of(*command)}};
 }
 

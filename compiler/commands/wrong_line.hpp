@@ -16,6 +16,9 @@ struct wrong_line {
     std::vector<std::string> helps;
 };
 
+/// How an option or a file is written, as an example: `--make '48 tarts'`.
+std::string example_of(const std::string& name);
+
 /// In a baker's words what the reader of the command line could not take.
 wrong_line explain(const CLI::App& program, const CLI::ParseError& error);
 

@@ -128,6 +128,78 @@ TEST_CASE("an order is so many or so much of what the recipe makes", "[commands]
             "     = help: all of it: benchcard weigh --help\n");
 }
 
+TEST_CASE("an order is given in one way", "[commands]") {
+    const folder at;
+    const auto recipe = at.file("tart.recipe", tart);
+    refused({"weigh", recipe, "--tin", "20 cm round", "--from", "400 g butter"},
+            "benchcard: --from and --tin each say how much to make: give one of them\n"
+            "     = help: for example: --from '400 g butter'\n"
+            "     = help: or: --tin '20 cm round'\n"
+            "     = help: all of it: benchcard weigh --help\n");
+    refused({"weigh", recipe, "--flour", "2 kg", "--batch", "1, 2"},
+            "benchcard: --flour and --batch each say how much to make: give one of them\n"
+            "     = help: for example: --flour '25 kg'\n"
+            "     = help: or: --batch '1/2, 1, 2, 4'\n"
+            "     = help: all of it: benchcard weigh --help\n");
+}
+
+TEST_CASE("an order that cannot be read is answered with one that can", "[commands]") {
+    const folder at;
+    const auto recipe = at.file("tart.recipe", tart);
+    for (const auto* from : {"", "butter", "0 g butter", "400 g", "all butter", "400 g butter # x"})
+        refused({"weigh", recipe, "--from", from},
+                std::string("benchcard: --from takes an amount of an ingredient that is there, and "
+                            "not `") +
+                    from +
+                    "`\n     = help: for example: --from '400 g butter', or --from '400 g butter' "
+                    "--from '3 eggs'\n");
+    refused({"weigh", recipe, "--from", "3-4 eggs"},
+            "benchcard: --from takes one number, and `3-4 eggs` has two\n"
+            "     = help: for example: --from '400 g butter', or --from '400 g butter' --from '3 "
+            "eggs'\n");
+    for (const auto* tin : {"", "large", "20", "20 cm round # x"})
+        refused({"weigh", recipe, "--tin", tin},
+                std::string("benchcard: --tin takes the size of a tin, and not `") + tin +
+                    "`\n     = help: for example: --tin '20 cm round', --tin '20 x 30 cm' or --tin "
+                    "'900 g loaf'\n");
+    for (const auto* flour : {"", "25", "25 l", "25 loaves", "2-3 kg"})
+        refused({"weigh", recipe, "--flour", flour},
+                std::string("benchcard: --flour takes one weight, and not `") + flour +
+                    "`\n     = help: for example: --flour '25 kg'\n");
+    for (const auto* batch : {"", "1,", "1;2", "0, 1", "x", "99999"})
+        refused({"weigh", recipe, "--batch", batch},
+                std::string("benchcard: --batch takes numbers above 0 with commas, and not `") +
+                    batch + "`\n     = help: for example: --batch '1/2, 1, 2, 4'\n");
+    refused({"weigh", recipe, "--batch", "1,2,3,4,5,6,7"},
+            "benchcard: --batch takes 6 at the most, and these are 7\n"
+            "     = help: for example: --batch '1/2, 1, 2, 4'\n");
+    refused({"weigh", recipe, "--fit", "all"},
+            "benchcard: --fit takes `need` or `batch`, and not `all`\n"
+            "     = help: need: of each component what is used of it\n"
+            "     = help: batch: whole written batches, and what is over is kept\n");
+    refused({"weigh", recipe, "--batch", "1, 2", "--why"},
+            "benchcard: --why explains one batch, and --batch shows several\n"
+            "     = help: for example: --why --scale 2\n");
+    refused({"print", recipe, "-o", at / "a.pdf", "--batch", "1, 2"},
+            "benchcard: a card is for one batch: --batch is for weigh\n"
+            "     = help: for example: benchcard weigh tart.recipe --batch '1/2, 1, 2, 4'\n"
+            "     = help: or a card of one: --scale 2\n");
+}
+
+TEST_CASE("an order that does not fit the recipe is refused whole", "[commands]") {
+    const folder at;
+    const auto recipe = at.file("tart.recipe", tart);
+    const auto said = [&](const std::string& rest) { return "benchcard: " + recipe + ": " + rest; };
+    refused({"weigh", recipe, "--tin", "20 cm round"},
+            said("the recipe names no tin, so there is none to compare with\n"
+                 "     = help: say in the recipe what it is baked in: `tin: 23 cm round`\n"));
+    refused({"weigh", recipe, "--flour", "2 kg"},
+            said("no component says what its percentages are of, so there is no flour to order by\n"
+                 "     = help: say it in the component with the dough: `percent: flour`\n"));
+    refused({"weigh", recipe, "--make", "300 g Custard"},
+            said("the recipe has no component called `Custard`; it has Dough\n"));
+}
+
 TEST_CASE("every command's help is complete and has an example", "[commands]") {
     const auto all = run({"--help"});
     CHECK(all.code == 0);
@@ -138,7 +210,8 @@ TEST_CASE("every command's help is complete and has an example", "[commands]") {
     const std::map<std::string, std::vector<std::string>> options = {
         {"check", {"FILE", "--measures", "Examples:\n  benchcard check tart.recipe"}},
         {"weigh",
-         {"FILE", "--scale", "--make", "--measures", "Examples:\n  benchcard weigh tart.recipe"}},
+         {"FILE", "--scale", "--make", "--from", "--tin", "--flour", "--batch", "--fit",
+          "--measures", "Examples:\n  benchcard weigh tart.recipe"}},
         {"print",
          {"FILE", "-o,--output", "--scale", "--make", "--style", "--paper", "--measures",
           "Examples:\n  benchcard print tart.recipe -o tart.pdf"}},
@@ -160,6 +233,8 @@ TEST_CASE("the examples in the help do as they say", "[commands]") {
     CHECK(run({"check", "tart.recipe"}, here).code == 0);
     CHECK(run({"weigh", "tart.recipe", "--make", "6 tarts"}, here).code == 0);
     CHECK(run({"weigh", "tart.recipe", "--why"}, here).code == 0);
+    CHECK(run({"weigh", "tart.recipe", "--batch", "1/2, 1, 2, 4"}, here).code == 0);
+    CHECK(run({"weigh", "tart.recipe", "--make", "37 tarts", "--fit", "batch"}, here).code == 0);
     CHECK(run({"print", "tart.recipe", "-o", "tart.pdf", "--scale", "1/2", "--paper", "A4"}, here)
               .code == 0);
     CHECK(bytes_of(at / "tart.pdf").starts_with("%PDF-"));
