@@ -61,13 +61,27 @@ std::string in_number(const std::string& name, bool many) {
 
 std::string counted_name(const batch::weigh_line& l) {
     if (!is_counted_by_name(l)) return l.of->name;
-    const bool many = is_many(l.count->used);
+    const bool many = is_many(counted_number(l));
     const bool was_many = is_many(recipe::spread_of(l.of->written->amounts.front().quantity).used);
     if (many == was_many) return l.of->name; // as the baker wrote it
     std::string result;
     for (const auto& name : l.of->written->names)
         result += (result.empty() ? "" : " or ") + in_number(name.text, many);
     return result;
+}
+
+bool is_beaten(const recipe::line& l) {
+    if (!l.what) return false;
+    const auto& raw = l.what->raw;
+    return std::find(raw.begin(), raw.end(), "egg") != raw.end();
+}
+
+std::string name_of_part(const recipe::line& l) {
+    if (is_beaten(l)) return "beaten " + l.what->name;
+    if (l.what && l.what->whole) return l.what->name;
+    auto words = words_of(l.written->names.front().text);
+    if (words.size() > 1 && counted_word(words) == 0) words.erase(words.begin());
+    return joined(words);
 }
 
 std::string counted_name(const batch::weigh_line& l, const std::string& said) {

@@ -18,4 +18,10 @@ std::string counted_name(const batch::weigh_line& l);
 /// without the thing that is counted give way to the whole name (`garlic`, of `20 cloves garlic`).
 std::string counted_name(const batch::weigh_line& l, const std::string& said);
 
+/// Whether part of it is beaten before it is weighed: an egg, its white or its yolk.
+bool is_beaten(const recipe::line& l);
+
+/// What part of a counted thing is called: `beaten egg`, `tomatoes` of a tin.
+std::string name_of_part(const recipe::line& l);
+
 } // namespace benchcard::cards

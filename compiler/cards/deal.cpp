@@ -1,11 +1,13 @@
 #include "compiler/cards/deal.hpp"
 
+#include "compiler/batch/split.hpp"
 #include "compiler/cards/allergen_strip.hpp"
 #include "compiler/cards/batch_cautions.hpp"
 #include "compiler/cards/counted_name.hpp"
 #include "compiler/cards/equipment.hpp"
 #include "compiler/cards/figures.hpp"
 #include "compiler/cards/method.hpp"
+#include "compiler/cards/percentages.hpp"
 #include "compiler/ingredients/names.hpp"
 #include "compiler/measures/kitchen.hpp"
 #include "compiler/recipe/weighing.hpp"
@@ -53,8 +55,8 @@ std::string said_system(measures::system s) {
 class dealer {
   public:
     explicit dealer(const batch::batch& b)
-        : b_(b), r_(*b.of), allergens_(safety::allergens_of(r_)), cautions_(safety::cautions_of(r_)) {
-    }
+        : b_(b), r_(*b.of), allergens_(safety::allergens_of(r_)),
+          cautions_(safety::cautions_of(r_)) {}
 
     std::vector<card> run() {
         std::vector<card> cards;
@@ -79,13 +81,13 @@ class dealer {
         result.title = c.of->title;
         result.recipe = c.of->title == r_.title ? "" : r_.title;
         result.station = c.of->station;
-        result.batch = "× " + measures::with_fraction(b_.factor);
+        result.batch = "× " + measures::with_fraction(c.factor);
         result.yield = said_yield(c, is_product);
         result.imperial_heading = "oz";
         result.spoons_heading = said_system(r_.measures);
-        for (const auto& l : c.lines) result.weigh_out.push_back(row_of(l));
+        for (const auto& l : c.lines) result.weigh_out.push_back(row_of(l, c));
+        result.totals = totals_of(c);
         add_percentages(result, c);
-        result.totals = totals_of(c, is_product);
         result.method = method_of(c, b_);
         result.oven = oven_of(*c.of);
         result.allergens = allergen_strip(allergens_[index], safety::law_named(r_.labels));
@@ -113,9 +115,9 @@ class dealer {
         if (c.pieces) {
             result = said_pieces(*c.pieces, made.piece);
             if (made.each && !c.of->is_assembly)
-                result += " of " + said_each(*made.each) + said_count_range(c);
+                result += " of " + said_each(*made.each * c.each) + said_count_range(c);
         } else if (c.of->made.ml) {
-            const auto s = measures::in_a_jug({*made.ml * b_.factor});
+            const auto s = measures::in_a_jug({*made.ml * c.factor});
             result = s.figure + " " + s.unit;
         } else if (c.made_grams) {
             result = said_grams(*c.made_grams);
@@ -145,56 +147,52 @@ class dealer {
                                                               : "about " + said_grams(each.used);
     }
 
-    styles::weigh_row row_of(const batch::weigh_line& l) const {
+    /// Of a batch that is made in several mixes, what goes into each: `411 g a mix`.
+    std::string said_a_mix(const batch::weigh_line& l, const component_batch& c) const {
+        const auto split = batch::split_of(c);
+        const auto amount = split ? said(part_of(l, 1 / split->mixes), r_) : "";
+        return amount.empty() ? "" : amount + " a mix";
+    }
+
+    styles::weigh_row row_of(const batch::weigh_line& l, const component_batch& c) const {
         const auto f = figures_of(l, r_);
         styles::weigh_row row;
         row.amount = f.amount;
         row.unit = f.unit;
         row.name = l.of->component ? r_.components[*l.of->component].title : counted_name(l);
+        if (!f.rest.empty()) row.name += " + " + f.rest + " (weigh it)";
         row.preparation = l.of->preparation;
-        if (!f.remark.empty())
-            row.preparation += (row.preparation.empty() ? "(" : " (") + f.remark + ")";
+        auto remark = f.remark;
+        if (const auto part = said_a_mix(l, c); !part.empty())
+            remark += (remark.empty() ? "" : "; ") + part;
+        if (!remark.empty())
+            row.preparation += (row.preparation.empty() ? "(" : " (") + remark + ")";
         if (how_given(l) == given::nothing) row.unit = l.of->some ? "some" : "?";
         row.imperial = f.imperial;
         row.spoons = f.spoons;
         return row;
     }
 
-    /// Baker's percentages: each line against the lines whose ingredient the base names.
+    /// Baker's percentages of the lines, and of the whole below the mix.
     void add_percentages(card& result, const component_batch& c) const {
-        if (!c.of->percent) return;
-        const auto wanted = ingredients::compared_words(c.of->percent->text);
-        exact base = 0;
-        for (const auto& l : c.lines)
-            if (l.grams && is_of_base(*l.of, wanted)) base += l.grams->used;
-        if (base == 0) return;
+        auto found = percentages_of(c, b_);
+        if (!found) return;
         result.percent_heading = "% of " + c.of->percent->text;
-        for (std::size_t i = 0; i < c.lines.size(); ++i)
-            if (c.lines[i].grams)
-                result.weigh_out[i].percent = said_percent(c.lines[i].grams->used / base * 100);
+        for (std::size_t i = 0; i < result.weigh_out.size(); ++i)
+            result.weigh_out[i].percent = std::move(found->of_lines[i]);
+        for (auto& t : found->totals) result.totals.push_back(std::move(t));
     }
 
-    /// Yeast and salt are told apart below 1 %: there two decimals.
-    static std::string said_percent(const exact& percent) {
-        return measures::in_decimals(percent, percent < 1 ? 2 : 1) + " %";
-    }
-
-    static bool is_of_base(const recipe::line& l, const std::vector<std::string>& wanted) {
-        auto words = ingredients::compared_words(l.name);
-        if (l.what)
-            for (auto& w : ingredients::compared_words(l.what->name)) words.push_back(std::move(w));
-        return std::all_of(wanted.begin(), wanted.end(), [&](const auto& w) {
-            return std::find(words.begin(), words.end(), w) != words.end();
-        });
-    }
-
-    std::vector<styles::total_row> totals_of(const component_batch& c, bool is_product) const {
+    std::vector<styles::total_row> totals_of(const component_batch& c) const {
         std::vector<styles::total_row> result;
         if (c.mix && (c.lines.size() > 1 || !c.of->losses.empty())) {
             const auto s = measures::on_a_scale({*c.mix});
             result.push_back({s.figure, s.unit, said_mix(c)});
         }
-        if (is_product) return result;
+        if (const auto split = batch::split_of(c))
+            result.push_back({measures::in_decimals(split->mixes, 0), "mixes",
+                              fmt::format("of {}: no more than {} goes in at once",
+                                          said_grams(split->each), said_grams(*c.of->at_most))});
         if (c.left_pieces && *c.left_pieces >= 1)
             result.push_back({measures::with_fraction(measures::whole_part(*c.left_pieces)), "",
                               fmt::format("{} over{} after this order{}", piece_left(c),
@@ -227,7 +225,7 @@ class dealer {
     /// What is over, in the measure in which it was made: stock by the litre, cream by the gram.
     measures::shown shown_left(const component_batch& c) const {
         if (!c.of->made.ml || !c.baked) return measures::on_a_scale({*c.left_grams});
-        return measures::in_a_jug({*c.of->made.ml * b_.factor * *c.left_grams / *c.baked});
+        return measures::in_a_jug({*c.of->made.ml * c.factor * *c.left_grams / *c.baked});
     }
 
     static std::string said_left_keeps(const component_batch& c) {
@@ -241,7 +239,7 @@ class dealer {
         if (*c.ready != *c.mix) result += fmt::format(" ({} to use)", said_grams(*c.ready));
         if (c.pieces && c.of->made.each) {
             result += ": " + said_pieces(*c.pieces, c.of->made.piece) + " of " +
-                      said_each(*c.of->made.each);
+                      said_each(*c.of->made.each * c.each);
             const auto over = *c.ready - *c.made_grams;
             if (over >= 1 && c.of->makes && c.of->makes->each)
                 result += fmt::format(", {} over", said_grams(over));
@@ -285,7 +283,7 @@ class dealer {
 
     std::vector<paragraph> notes_of(const recipe::component& c, bool is_product) const {
         std::vector<paragraph> result;
-        if (auto equipment = equipment_of(c); !equipment.empty())
+        if (auto equipment = equipment_of(c, b_.tin); !equipment.empty())
             result.push_back(std::move(equipment));
         for (const auto& text : with_the_recipes(c.notes, r_.notes, is_product))
             result.push_back({{text, false}});
@@ -315,8 +313,7 @@ class dealer {
         if (!c.revision.empty()) parts.push_back("rev " + c.revision);
         if (!c.date.empty()) parts.push_back(c.date);
         if (const auto accepted = c.accepts.size(); accepted > 0)
-            parts.push_back(
-                fmt::format("{} check{} accepted", accepted, accepted == 1 ? "" : "s"));
+            parts.push_back(fmt::format("{} check{} accepted", accepted, accepted == 1 ? "" : "s"));
         return joined(parts, " · ");
     }
 };

@@ -21,10 +21,19 @@ struct figures {
     /// `200 g`: what counted things weigh, or how many a weight stands for; or the range that the
     /// way a measure is filled gives, where it is wider than 5 %.
     std::string remark;
+    /// `18 g beaten egg`: what is weighed besides the whole ones that `amount` counts.
+    std::string rest;
 };
 figures figures_of(const batch::weigh_line& l, const recipe::recipe& r);
 
-/// `180 g`, `4`, `2 cases`: the amount and its unit, for use in a sentence; empty for nothing.
+/// How many of a line that is counted are shown: whole eggs, lemons as they are cut.
+exact counted_number(const batch::weigh_line& l);
+
+/// What is weighed besides whole ones, `18 g beaten egg`; else empty.
+std::string rest_of(const batch::weigh_line& l, const recipe::recipe& r);
+
+/// `180 g`, `4`, `2 cases`, `1 + 18 g beaten egg`: the amount and its unit, for use in a sentence;
+/// empty for nothing.
 std::string said(const batch::weigh_line& l, const recipe::recipe& r);
 
 /// The same line times a factor greater than 0.

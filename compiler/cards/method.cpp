@@ -56,9 +56,9 @@ class method_writer {
         for (const auto& l : c.lines) lines_.push_back(batch::weigh_line(l));
         // Amounts given `per:` one piece are used so in the steps, whatever the batch.
         const auto& per = c.of->per;
-        per_piece_ = per && per->count && c.times != 1;
+        per_piece_ = per && per->count && c.times != c.each;
         if (per_piece_)
-            for (auto& l : lines_) l = part_of(l, 1 / c.times);
+            for (auto& l : lines_) l = part_of(l, c.each / c.times);
     }
 
     std::vector<paragraph> run() {
@@ -128,8 +128,13 @@ class method_writer {
         if (l.of->component && how_given(l) == given::counted && is_named_by_piece(name, l))
             return fmt::format("{} {}", measures::with_fraction(l.count->used),
                                in_number(name, l.count->used > 1));
-        return how_given(l) == given::counted ? fmt::format("{} {}", amount, counted_name(l, name))
-                                              : fmt::format("{} {}", name, amount);
+        if (how_given(l) != given::counted) return fmt::format("{} {}", name, amount);
+        const auto rest = rest_of(l, *b_.of);
+        if (rest.empty()) return fmt::format("{} {}", amount, counted_name(l, name));
+        const auto number = figures_of(l, *b_.of);
+        const auto counted =
+            number.unit.empty() ? number.amount : number.amount + " " + number.unit;
+        return fmt::format("{} {} + {}", counted, counted_name(l, name), rest);
     }
 
     /// `1 Tartlet case` of `Tartlet cases`, not `1 case Tartlet cases`.
@@ -156,7 +161,7 @@ class method_writer {
         if (part <= 0)
             return as_shared; // what is too little for the others' rounding to leave it any
         so_far += part;
-        return part < 10000 ? measures::in_decimals(part, 1) + " g"
+        return part < 10000 ? measures::in_decimals(part, 3) + " g"
                             : measures::in_decimals(part / 1000, 3) + " kg";
     }
 
@@ -170,11 +175,9 @@ class method_writer {
         return said(l, *b_.of);
     }
 
-    /// Grams rounded as a scale shows them.
-    static exact as_on_a_scale(const exact& grams) {
-        return measures::rounded_to(grams, grams < 10      ? exact(1, 10)
-                                           : grams < 10000 ? exact(1)
-                                                           : exact(10));
+    /// Grams rounded as the scale of the house shows them.
+    exact as_on_a_scale(const exact& grams) const {
+        return measures::grams_shown(grams, b_.of->scale_step);
     }
 
     void add_use(paragraph& p, const recipe::rest_use& u) {
@@ -197,7 +200,7 @@ class method_writer {
     }
 
     void add_use(paragraph& p, const recipe::portion_use& u) {
-        const auto number = recipe::spread_of(u.of.quantity) * (u.total ? b_.factor : exact(1));
+        const auto number = recipe::spread_of(u.of.quantity) * (u.total ? c_.factor : c_.each);
         const auto range = [&](auto show) {
             const auto low = show(number.low), high = show(number.high);
             return low.unit == high.unit

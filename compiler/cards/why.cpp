@@ -1,5 +1,6 @@
 #include "compiler/cards/why.hpp"
 
+#include "compiler/batch/whole.hpp"
 #include "compiler/cards/figures.hpp"
 #include "compiler/measures/kitchen.hpp"
 #include "compiler/recipe/weighing.hpp"
@@ -7,6 +8,7 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <utility>
 
 namespace benchcard::cards {
 
@@ -43,10 +45,9 @@ class explainer {
     std::string run() {
         add(0,
             fmt::format("{}: everything × {} ({})", b_.of->title, number(b_.factor), "the batch"));
+        for (const auto& text : b_.reckoning) add(1, text);
         for (const auto& c : b_.components) explain(c);
-        if (worst_ > 0)
-            add(0, "\nThe largest rounding here is " + measures::in_decimals(worst_ * 100, 2) +
-                       " % (" + worst_at_ + ").");
+        if (worst_ > 0) add(0, "\nThe largest rounding here is " + said_worst() + ".");
         return std::move(text_);
     }
 
@@ -61,14 +62,22 @@ class explainer {
     exact worst_ = 0;
     std::string worst_at_;
 
+    std::string said_worst() const {
+        return measures::in_decimals(worst_ * 100, 2) + " % (" + worst_at_ + ")";
+    }
+
     void add(std::size_t depth, const std::string& line) {
         text_ += std::string(2 * depth, ' ') + line + "\n";
     }
 
     void explain(const batch::component_batch& c) {
         add(0, "\n" + c.of->title);
+        const auto before = std::exchange(worst_, 0);
+        const auto before_at = worst_at_;
         for (const auto& l : c.lines) explain(l, c);
         explain_total(c);
+        if (worst_ > 0) add(1, "the largest rounding on this card is " + said_worst());
+        if (worst_ < before) worst_ = before, worst_at_ = before_at;
     }
 
     void explain(const weigh_line& l, const batch::component_batch& c) {
@@ -172,10 +181,11 @@ class explainer {
 
     void explain_rounding(const weigh_line& l) {
         const auto how = how_given(l);
+        if (how == given::counted) return explain_count(l);
         if (how != given::weighed && how != given::poured) return;
         const exact& value = how == given::weighed ? l.grams->used : l.ml->used;
-        const auto s =
-            how == given::weighed ? measures::on_a_scale({value}) : measures::in_a_jug({value});
+        const auto s = how == given::weighed ? measures::on_a_scale({value}, b_.of->scale_step)
+                                             : measures::in_a_jug({value});
         const auto figures = figures_of(l, *b_.of);
         auto line = fmt::format("{} {} shown as {} {}", number(value),
                                 how == given::weighed ? "g" : "ml", s.figure, s.unit);
@@ -185,12 +195,28 @@ class explainer {
         note_rounding(value, s, l.of->name);
     }
 
+    /// Part of an egg is weighed, part of a lemon is cut.
+    void explain_count(const weigh_line& l) {
+        const auto& wanted = l.count->used;
+        const auto shown = counted_number(l);
+        if (shown == wanted || l.low_part != l.high_part) return;
+        if (const auto parts = batch::whole_and_rest_of(l))
+            return add(2, fmt::format("{} = {} and {} of one: {} g shown as {}", number(wanted),
+                                      number(parts->whole), number(wanted - parts->whole),
+                                      number(parts->rest_grams), rest_of(l, *b_.of)));
+        add(2, fmt::format("{} shown as {}", number(wanted), measures::with_fraction(shown)));
+        note_error(abs(shown - wanted) / wanted, l.of->name);
+    }
+
+    void note_error(const exact& off, const std::string& name) {
+        if (off > worst_) worst_ = off, worst_at_ = name;
+    }
+
     void note_rounding(const exact& value, const measures::shown& s, const std::string& name) {
         const exact unit = s.unit == "kg" || s.unit == "l" ? 1000 : 1;
         const auto figure = grammar::parse_number(s.figure);
         if (!figure) return;
-        const exact off = abs(*figure * unit - value) / value;
-        if (off > worst_) worst_ = off, worst_at_ = name;
+        note_error(abs(*figure * unit - value) / value, name);
     }
 
     void explain_total(const batch::component_batch& c) {

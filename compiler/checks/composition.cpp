@@ -45,7 +45,7 @@ const share_list& of_family(std::string_view family) {
     return found == all.end() ? nothing : found->second;
 }
 
-/// All by name, rounded (common practice); none of it is printed on a card.
+/// All by name, rounded (common practice); of it a card prints a hydration, as about.
 const std::vector<alike>& by_name() {
     using enum part;
     static const std::vector<alike> all = {

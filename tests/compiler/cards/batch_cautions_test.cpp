@@ -22,9 +22,11 @@ TEST_CASE("a batch as written asks for nothing") {
         cautions("tin: 20 cm round\nat-most: 1 kg\nat-least: 1 kg\nwhole-batch: yes\n", 1).empty());
 }
 
-TEST_CASE("a mixer's limits split a batch or ask for more") {
-    CHECK(cautions("at-most: 1.5 kg\n", 2) ==
-          std::vector<std::string>{"More than the 1500 g that it holds: make 2 mixes of 1000 g."});
+TEST_CASE("a batch that is split is no cause for caution, too small a mix is") {
+    CHECK(cautions("at-most: 1.5 kg\n", 2).empty());
+    CHECK(cautions("at-most: 1.5 kg\nat-least: 1.2 kg\n", 2) ==
+          std::vector<std::string>{"A mix of 1000 g is less than the 1200 g that can be mixed "
+                                   "well: make more and keep what is over."});
     CHECK(cautions("at-least: 800 g\n", exact(1, 2)) ==
           std::vector<std::string>{"500 g is less than the 800 g that can be mixed well: make more "
                                    "and keep what is over."});
@@ -47,6 +49,18 @@ TEST_CASE("above twice and below half, times change") {
     CHECK(cautions("", exact(1, 2)).empty());
     CHECK(cautions("", 3).size() == 1);
     CHECK(cautions("", exact(1, 3)).size() == 1);
+}
+
+TEST_CASE("leavening and salt are said to be scaled straight") {
+    const auto said = [](const std::string& line) {
+        const auto all = cautions(line + "\n", 3);
+        return all.size() == 1 ? all.front().substr(all.front().find("batch")) : "";
+    };
+    CHECK(said("10 g fine salt") == "batch; salt is scaled straight.");
+    CHECK(said("10 g fresh yeast") == "batch; leavening is scaled straight.");
+    CHECK(said("10 g fine salt\n5 g baking powder") ==
+          "batch; leavening and salt are scaled straight.");
+    CHECK(said("10 g caster sugar") == "batch.");
 }
 
 } // namespace benchcard::testing

@@ -2,6 +2,10 @@
 
 #include "../recipe/reading.hpp"
 #include "compiler/cards/deal.hpp"
+#include "compiler/measures/kitchen.hpp"
+#include "grammar/parse.hpp"
+
+#include <rapidcheck/catch.h>
 
 /// What a row of the weigh-out shows.
 namespace benchcard::testing {
@@ -60,8 +64,92 @@ TEST_CASE("a box of eggs is no egg") {
 TEST_CASE("an egg is not halved, a lemon is") {
     const auto egg = row_of("1 large egg", us, exact(1, 2));
     CHECK(egg.amount + egg.unit == "25g");
-    CHECK(egg.preparation == "(½ beaten, then weighed)");
+    CHECK(egg.preparation == "(1 beaten, then weighed)");
     CHECK(amount_of("1 lemon", us, exact(1, 2)) == "½");
+}
+
+TEST_CASE("whole eggs are counted and the rest is weighed") {
+    // 1.36 eggs of 50 g (US large): 18 g of another.
+    const auto egg = row_of("1 large egg", us, exact(34, 25));
+    CHECK(egg.amount == "1");
+    CHECK(egg.name == "large egg + 18 g beaten egg (weigh it)");
+    CHECK(egg.preparation == "(68 g)");
+    CHECK(row_of("2 large eggs", us, exact(5, 4)).name ==
+          "large eggs + 25 g beaten egg (weigh it)");
+    CHECK(row_of("4 egg whites", us, exact(3, 8)).name ==
+          "egg white + 17 g beaten egg white (weigh it)"); // half of 33 g
+    CHECK(row_of("2 tins = 800 g tomatoes", "", exact(3, 4)).name ==
+          "tomatoes + 200 g tomatoes (weigh it)");
+    const auto leaf = row_of("6 leaves = 10 g leaf gelatine", "", exact(1, 4));
+    CHECK(leaf.amount == "1");
+    CHECK(leaf.unit == "leaf");
+    CHECK(leaf.name == "leaf gelatine + 0.8 g leaf gelatine (weigh it)");
+}
+
+TEST_CASE("sachets of powder are weighed") {
+    // 7.2 g a sachet (active dry yeast): 1.37 of them are 9.9 g, out of two.
+    const auto row = row_of("1 sachet active dry yeast", "", exact(137, 100));
+    CHECK(row.amount + " " + row.unit == "9.9 g");
+    CHECK(row.preparation == "(from 2)");
+    CHECK(amount_of("1 sachet active dry yeast", "", 2) == "2");
+}
+
+TEST_CASE("lemons are cut, and what is near is said to be") {
+    const auto lemons = [](const exact& number) { return row_of("1 lemon", us, number); };
+    CHECK(lemons(exact(137, 100)).amount == "1⅓"); // 2.7 % less
+    CHECK(lemons(exact(137, 100)).preparation == "(79 g)");
+    CHECK(lemons(exact(8, 5)).amount == "1⅔"); // 4 % more
+    CHECK(lemons(exact(8, 5)).preparation == "(about this many, 93 g in all)");
+    CHECK(lemons(exact(127, 10)).amount == "12½");
+    CHECK(lemons(exact(244, 10)).amount == "24");
+    CHECK(lemons(exact(1, 10)).amount + lemons(exact(1, 10)).unit == "5.8g");
+    rc::prop("no counted thing is ever printed in decimals", [] {
+        const exact number(*rc::gen::inRange(1, 3000), *rc::gen::inRange(1, 40));
+        if (number * 8 < 1) return;
+        for (const auto* line : {"1 large egg", "1 lemon", "1 sachet active dry yeast",
+                                 "2 sprigs thyme", "1 leaf = 2 g leaf gelatine"}) {
+            const auto row = row_of(line, us, number);
+            if (row.unit != "g") RC_ASSERT(row.amount.find('.') == std::string::npos);
+        }
+    });
+}
+
+TEST_CASE("amounts are to the step of the house's scale") {
+    const auto head = [](const std::string& step) { return us + "scale-step: " + step; };
+    CHECK(amount_of("187 g plain flour", head("5 g")) == "185 g");
+    CHECK(amount_of("187.3 g plain flour", head("0.1 g")) == "187.3 g");
+    CHECK(amount_of("8.1 g fine salt", head("1 g")) == "8 g");
+    CHECK(amount_of("12.34 kg plain flour", head("50 g")) == "12.35 kg");
+    CHECK(amount_of("187 g plain flour", us) == "187 g");
+    // 1.5 g would be a third off on a scale of 1 g: it is spooned.
+    const auto salt = row_of("1.5 g fine salt", "scale-step: 1 g\n");
+    CHECK(salt.amount == "1.5");
+    CHECK(salt.spoons == "¼ tsp");
+    // 42 g would be 5 % off on a scale of 5 g, and what a spoon of it weighs is not known.
+    CHECK(row_of("42 g leaf gelatine", head("5 g")).preparation == "(finer than the scale's 5 g)");
+    rc::prop("on the step and within half of it, or with a spoon or a word", [&] {
+        const exact step(*rc::gen::element(1, 2, 5, 10, 20, 50), 10);
+        const exact grams(*rc::gen::inRange(1, 99000), 10);
+        const auto text = measures::in_decimals(grams, 1) + " g plain flour";
+        const auto row = row_of(text, head(measures::in_decimals(step, 1) + " g"));
+        const auto shown = *grammar::parse_number(row.amount);
+        const bool is_shown = denominator(exact(shown / step)) == 1 &&
+                              abs(shown - grams) * 2 <= step &&
+                              abs(shown - grams) * 100 <= 3 * grams;
+        RC_ASSERT(is_shown || !row.spoons.empty() ||
+                  row.preparation.find("finer") != std::string::npos);
+    });
+}
+
+TEST_CASE("what does not go in at once is made in equal mixes") {
+    const auto c = compiled("recipe: Dough\nat-most: 4 kg\n600 g plain flour\n400 g water\n");
+    const auto card = cards::deal(batch::scale(c->meaning, exact(62, 10))).front();
+    REQUIRE(card.totals.size() == 2);
+    CHECK(card.totals[1] ==
+          styles::total_row{"2", "mixes", "of 3100 g: no more than 4000 g goes in at once"});
+    CHECK(card.weigh_out[0].preparation == "(1860 g a mix)");
+    CHECK(card.weigh_out[1].preparation == "(1240 g a mix)");
+    CHECK(cards::deal(batch::scale(c->meaning, 4)).front().totals.size() == 1);
 }
 
 TEST_CASE("a name is in the number of the batch") {
