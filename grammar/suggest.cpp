@@ -100,16 +100,18 @@ bool may_stand(const setting_entry& entry, block::sort in) {
     return (entry.places & place_of(in)) != 0 || opened_by(entry.name) != block::sort::before;
 }
 
-/// The setting whose word, of one part or two (`at most`), a line begins with; and its length.
+/// The setting whose word, of one part or two (`at most`), a line begins with; and its length. Of
+/// `whole` and `whole batch` the longer is meant.
 std::pair<const setting_entry*, std::size_t> setting_at_start(std::string_view text) {
+    std::pair<const setting_entry*, std::size_t> found{nullptr, 0};
     auto end = text.find_first_of(" \t:");
     for (int parts = 1; parts <= 2 && end != text.npos; ++parts) {
         std::string word(text.substr(0, end));
         std::replace(word.begin(), word.end(), ' ', '-');
-        if (const auto* entry = setting_named(word)) return {entry, end};
+        if (const auto* entry = setting_named(word)) found = {entry, end};
         end = text.find_first_of(" \t:", end + 1);
     }
-    return {nullptr, 0};
+    return found;
 }
 
 /// Other words of the trade for a setting.

@@ -25,6 +25,19 @@ bool has_wrong_amounts(const recipe::component& c, const grammar::diagnostics& m
            });
 }
 
+/// What a scale cannot show is no matter of its own where the amount is wrong altogether.
+void add_measurable(const recipe::recipe& r, grammar::diagnostics& to) {
+    grammar::diagnostics found;
+    check_measurable(r, found);
+    const auto before = to;
+    for (auto& m : found) {
+        const bool is_said = std::any_of(before.begin(), before.end(), [&](const auto& o) {
+            return o.kind == "out-of-scale" && overlap(o.where, m.where);
+        });
+        if (!is_said) to.push_back(std::move(m));
+    }
+}
+
 /// Where something graver is said of a line or of its component's amounts, that it is out of
 /// proportion follows from it.
 void add_proportions(const recipe::recipe& r, grammar::diagnostics& to) {
@@ -55,7 +68,7 @@ grammar::diagnostics check(const recipe::recipe& r) {
     check_left_over(r, messages);
     check_amounts(r, messages);
     check_neighbours(r, messages);
-    check_measurable(r, messages);
+    add_measurable(r, messages);
     check_method(r, messages);
     check_tins(r, messages);
     add_proportions(r, messages);

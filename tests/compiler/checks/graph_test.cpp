@@ -58,6 +58,9 @@ TEST_CASE("a component of which little is used is shown where that little stands
 main.recipe:4:8: note: 910 g stay over, 91 % of it
    4 | makes: 1 kg
      |        ^^^^
+main.recipe:2:8: note: Glasses is for 10 glasses
+   2 | makes: 10 glasses
+     |        ^^^^^^^^^^
      = help: if it is meant so, say why: `accept: much-left-over, …` in Glasses
 1 hint
 )");
@@ -68,6 +71,9 @@ main.recipe:4:8: note: 910 g stay over, 91 % of it
 main.recipe:4:8: note: 5 pots stay over, 50 % of it
    4 | makes: 10 pots
      |        ^^^^^^^
+main.recipe:2:8: note: Glasses is for 10 glasses
+   2 | makes: 10 glasses
+     |        ^^^^^^^^^^
      = help: if it is meant so, say why: `accept: much-left-over, …` in Glasses
 1 hint
 )");
