@@ -51,6 +51,18 @@ TEST_CASE("a preferment counts its flour and water into the totals") {
     CHECK(found->totals[1] == styles::total_row{"68.4", "%", "hydration: 936 g water"});
 }
 
+TEST_CASE("of a preferment counts what is used of it") {
+    // 100 of 400 g, half flour and half water: 50 g of each; 450 + 50 = 500 g flour, 300 g water.
+    const auto found = percentages_of(
+        "recipe: Bread\ncomponent: Sponge\n200 g plain flour\n200 g water\n"
+        "component: Dough\npercent: flour\n450 g plain flour\n250 g water\n100 g Sponge\n");
+    REQUIRE(found);
+    CHECK(found->of_lines == list{"90 %", "50 %", "20 %"});
+    CHECK(found->totals[0] ==
+          styles::total_row{"160", "%", "of 500 g flour in all, 50 g of it in Sponge"});
+    CHECK(found->totals[1] == styles::total_row{"60", "%", "hydration: 300 g water"});
+}
+
 TEST_CASE("water in milk and eggs makes the hydration a round one") {
     // 88 % of 500 g (rounded, common practice): 440 g to 1000 g.
     const auto found = percentages_of(

@@ -33,6 +33,37 @@ TEST_CASE("a value is rounded half up to a step") {
     });
 }
 
+TEST_CASE("a scale shows its steps, and finer what they cannot show") {
+    const auto at = [](const exact& g, const exact& step) {
+        const auto s = on_a_scale({g}, step);
+        return s.figure + " " + s.unit;
+    };
+    CHECK(at(187, 5) == "185 g");
+    CHECK(at(exact(1873, 10), exact(1, 10)) == "187.3 g");
+    CHECK(at(exact(15, 10), 1) == "1.5 g"); // 2 g would be a third more
+    CHECK(at(42, 5) == "42 g");             // 40 g would be 4.8 % less
+    CHECK(at(12344, exact(1, 10)) == "12.34 kg");
+    CHECK(at(12344, 50) == "12.35 kg");
+    CHECK(on_a_scale({187}, std::nullopt) == scale(187));
+    CHECK(scale_shows(100, 3));
+    CHECK_FALSE(scale_shows(exact(1, 2), 1));
+    rc::prop("what is printed is what the parts are reckoned from", [] {
+        const exact grams = positive(20000), step(*rc::gen::inRange(1, 100), 10);
+        const auto s = on_a_scale({grams}, step);
+        const exact unit = s.unit == "kg" ? 1000 : 1;
+        RC_ASSERT(s.figure == in_decimals(grams_shown(grams, step) / unit, 6));
+    });
+}
+
+TEST_CASE("a thing is cut to quarters and thirds, many to halves") {
+    CHECK(as_cut(exact(137, 100)) == exact(4, 3));
+    CHECK(as_cut(exact(17, 10)) == exact(5, 3));
+    CHECK(as_cut(exact(1, 10)) == exact(1, 4));
+    CHECK(as_cut(exact(127, 10)) == exact(25, 2));
+    CHECK(as_cut(exact(244, 10)) == 24);
+    CHECK(as_cut(3) == 3);
+}
+
 TEST_CASE("decimals have no trailing zeros and are rounded half up") {
     CHECK(in_decimals(exact(3, 2), 2) == "1.5");
     CHECK(in_decimals(400, 2) == "400");
