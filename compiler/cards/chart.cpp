@@ -1,7 +1,7 @@
 #include "compiler/cards/chart.hpp"
 
 #include "compiler/cards/columns.hpp"
-#include "compiler/cards/deal.hpp"
+#include "compiler/cards/fingerprint.hpp"
 #include "compiler/ingredients/names.hpp"
 #include "compiler/measures/kitchen.hpp"
 #include "compiler/measures/ranges.hpp"

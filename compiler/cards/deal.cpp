@@ -6,6 +6,7 @@
 #include "compiler/cards/counted_name.hpp"
 #include "compiler/cards/equipment.hpp"
 #include "compiler/cards/figures.hpp"
+#include "compiler/cards/fingerprint.hpp"
 #include "compiler/cards/method.hpp"
 #include "compiler/cards/percentages.hpp"
 #include "compiler/ingredients/names.hpp"
@@ -241,7 +242,8 @@ class dealer {
             result += ": " + said_pieces(*c.pieces, c.of->made.piece) + " of " +
                       said_each(*c.of->made.each * c.each);
             const auto over = *c.ready - *c.made_grams;
-            if (over >= 1 && c.of->makes && c.of->makes->each)
+            // What is put together weighs what it weighs: nothing is over.
+            if (!c.of->is_assembly && over >= 1 && c.of->makes && c.of->makes->each)
                 result += fmt::format(", {} over", said_grams(over));
         } else if (const auto over = over_whole(c)) {
             result += fmt::format(": {}, {} over", said_grams(*c.made_grams), said_grams(*over));
@@ -318,61 +320,7 @@ class dealer {
     }
 };
 
-/// FNV-1a over 64 bits (Fowler, Noll, Vo): spreads well, and needs no library.
-class digest {
-  public:
-    void add(std::string_view text) {
-        for (const char c : text) add_byte(static_cast<unsigned char>(c));
-        add_byte(0);
-    }
-    void add(const paragraph& p) {
-        for (const auto& r : p) add(r.text), add(r.strong ? "strong" : "plain");
-        add("end");
-    }
-    std::uint64_t value() const { return value_; }
-
-  private:
-    std::uint64_t value_ = 14695981039346656037u;
-    void add_byte(unsigned char byte) { value_ = (value_ ^ byte) * 1099511628211u; }
-};
-
 } // namespace
-
-std::string fingerprint_of(const card& c) {
-    digest d;
-    for (const auto* text : {&c.title, &c.recipe, &c.station, &c.batch, &c.yield,
-                             &c.imperial_heading, &c.spoons_heading, &c.percent_heading,
-                             &c.made_label, &c.revision, &c.footnote, &c.language})
-        d.add(*text);
-    for (const auto& row : c.weigh_out)
-        for (const auto* text : {&row.amount, &row.unit, &row.name, &row.preparation, &row.imperial,
-                                 &row.spoons, &row.percent})
-            d.add(*text);
-    for (const auto& t : c.totals) d.add(t.amount), d.add(t.unit), d.add(t.text);
-    // A card without a table keeps the fingerprint it had before there were any.
-    for (const auto& heading : c.table.headings) d.add(heading);
-    for (const auto& row : c.table.rows) {
-        d.add(row.name), d.add(row.remark);
-        for (const auto& figure : row.figures) d.add(figure);
-    }
-    for (const auto* list : {&c.method, &c.cautions, &c.notes}) {
-        for (const auto& p : *list) d.add(p);
-        d.add("end of list");
-    }
-    for (const auto& o : c.oven)
-        for (const auto* text : {&o.celsius, &o.fan, &o.fahrenheit, &o.gas, &o.time}) d.add(*text);
-    d.add(c.allergens);
-    d.add(c.keeping);
-    // Letters and digits that are not taken for one another when read across a kitchen.
-    constexpr std::string_view signs = "23456789ABCDEFGHJKLMNPQRSTUVWXYZ";
-    std::string result;
-    auto rest = d.value() ^ (d.value() >> 32);
-    for (int i = 0; i < 6; ++i, rest >>= 5) {
-        if (i == 4) result += '-';
-        result += signs[rest & 31];
-    }
-    return result;
-}
 
 std::vector<card> deal(const batch::batch& b) { return dealer(b).run(); }
 

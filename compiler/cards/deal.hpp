@@ -11,8 +11,8 @@ namespace benchcard::cards {
 /// every word and figure that is printed, ready to print.
 std::vector<styles::card> deal(const batch::batch& b);
 
-/// A short sign of what a card says, its number and this sign aside: `7K4Q-92`. Changes when and
-/// only when that does.
-std::string fingerprint_of(const styles::card& c);
+/// The same for several batches of one recipe, side by side: a table with a column a batch instead
+/// of the weigh-out, and a method without the amounts that differ. `batches` is not empty.
+std::vector<styles::card> deal_columns(const std::vector<batch::batch>& batches);
 
 } // namespace benchcard::cards

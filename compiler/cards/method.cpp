@@ -51,7 +51,9 @@ std::string said_length(const grammar::length& l) {
 
 class method_writer {
   public:
-    method_writer(const batch::component_batch& c, const batch::batch& b)
+    enum class amounts { shown, left_out };
+
+    method_writer(const batch::component_batch& c, const batch::batch& b, amounts how)
         : c_(c), b_(b), shown_(c.lines.size()), shares_(c.lines.size()) {
         for (const auto& l : c.lines) lines_.push_back(batch::weigh_line(l));
         // Amounts given `per:` one piece are used so in the steps, whatever the batch.
@@ -59,6 +61,8 @@ class method_writer {
         per_piece_ = per && per->count && c.times != c.each;
         if (per_piece_)
             for (auto& l : lines_) l = part_of(l, c.each / c.times);
+        // What goes into one piece is the same in every batch.
+        names_only_ = how == amounts::left_out && !per_piece_;
     }
 
     std::vector<paragraph> run() {
@@ -81,7 +85,7 @@ class method_writer {
     std::vector<batch::weigh_line> lines_;
     std::vector<exact> shown_;  ///< of each line, the grams the steps have shown so far
     std::vector<exact> shares_; ///< of each line, the share the steps have used so far
-    bool per_piece_ = false;
+    bool per_piece_ = false, names_only_ = false;
 
     /// Whether a step says how much of something: only there it matters what that is for.
     bool gives_amounts(const recipe::step& s) const {
@@ -112,6 +116,7 @@ class method_writer {
 
     void add_use(paragraph& p, const recipe::line_use& u) {
         if (!u.share) return p.push_back({u.said, false});
+        if (names_only_) return p.push_back({without_amount(u), true});
         const bool had_none = shares_[u.line] == 0;
         const auto amount = said_share(u);
         if (amount.empty())
@@ -120,6 +125,19 @@ class method_writer {
             p.push_back({fmt::format("the rest of the {}, {}", u.said, amount), true});
         else
             p.push_back({named(amount, u.said, part_of(lines_[u.line], *u.share)), true});
+    }
+
+    /// `butter`, `half of the butter`, `the rest of the butter`
+    static std::string without_amount(const recipe::line_use& u) {
+        if (!u.is_part) return u.said;
+        if (u.is_rest) return "the rest of the " + u.said;
+        if (*u.share == exact(1, 2)) return "half of the " + u.said;
+        const exact percent = *u.share * 100;
+        const bool is_cut_simply = *u.share * 12 == measures::whole_part(*u.share * 12);
+        return fmt::format("{} of the {}",
+                           is_cut_simply ? measures::with_fraction(*u.share)
+                                         : measures::in_decimals(percent, 0) + " %",
+                           u.said);
     }
 
     /// `butter 180 g`, but `4 eggs` and `1 case Sweet pastry`.
@@ -184,7 +202,7 @@ class method_writer {
         for (std::size_t i = 0; i < u.lines.size(); ++i) {
             if (i > 0) p.push_back({i + 1 == u.lines.size() ? " and " : ", ", false});
             const auto& l = lines_[u.lines[i]];
-            const auto amount = said(l, *b_.of);
+            const auto amount = names_only_ ? std::string() : said(l, *b_.of);
             const auto name =
                 l.of->component ? b_.of->components[*l.of->component].title : l.of->name;
             p.push_back({amount.empty() ? name : named(amount, name, l), true});
@@ -200,6 +218,7 @@ class method_writer {
     }
 
     void add_use(paragraph& p, const recipe::portion_use& u) {
+        if (names_only_ && u.total) return p.push_back({"its share", true});
         const auto number = recipe::spread_of(u.of.quantity) * (u.total ? c_.factor : c_.each);
         const auto range = [&](auto show) {
             const auto low = show(number.low), high = show(number.high);
@@ -225,7 +244,11 @@ class method_writer {
 } // namespace
 
 std::vector<paragraph> method_of(const batch::component_batch& c, const batch::batch& b) {
-    return method_writer(c, b).run();
+    return method_writer(c, b, method_writer::amounts::shown).run();
+}
+
+std::vector<paragraph> method_of_any(const batch::component_batch& c, const batch::batch& b) {
+    return method_writer(c, b, method_writer::amounts::left_out).run();
 }
 
 namespace {

@@ -1,4 +1,5 @@
 #include "compiler/checks/checks.hpp"
+#include "compiler/checks/said.hpp"
 #include "compiler/measures/kitchen.hpp"
 #include "compiler/measures/temperatures.hpp"
 #include "grammar/parse.hpp"
@@ -45,28 +46,30 @@ void check_range(const grammar::amount& a, grammar::diagnostics& to,
     to.push_back(std::move(message));
 }
 
-/// The same for a pair of figures that has no place of its own.
+/// Of an ingredient: nobody weighs by a range whose ends are this many times apart (common
+/// practice). Under a few pieces `1-5` is a choice.
+void check_width(const grammar::measure& m, grammar::diagnostics& to) {
+    constexpr int far = 4;
+    const auto& q = m.quantity;
+    if (!m.in || q.low <= 0 || q.high <= q.low * far) return;
+    to.push_back(
+        {"range-wide",
+         severity::hint,
+         q.where,
+         fmt::format("{} is {} times {}", measures::with_fraction(q.high),
+                     measures::in_decimals(q.high / q.low, 0), measures::with_fraction(q.low)),
+         {},
+         {{"if a digit was lost, put it back; otherwise give one amount, and the rest `to "
+           "taste`",
+           {}}}});
+}
+
+/// `check_range` for a pair of figures that has no place of its own.
 void check_pair(const exact& low, const exact& high, grammar::span where,
                 grammar::diagnostics& to) {
     grammar::amount a;
     a.where = where, a.low = low, a.high = high;
     check_range(a, to, false);
-}
-
-std::string said(const grammar::amount& degrees, grammar::oven_scale scale) {
-    using grammar::oven_scale;
-    const auto number = measures::with_fraction(degrees.low);
-    switch (scale) {
-    case oven_scale::celsius:
-        return number + " °C";
-    case oven_scale::fan_celsius:
-        return number + " °C fan";
-    case oven_scale::fahrenheit:
-        return number + " °F";
-    case oven_scale::gas_mark:
-        return "gas " + number;
-    }
-    return number;
 }
 
 /// Two scales may differ by what dials are rounded by: 10 °C (common practice).
@@ -83,15 +86,16 @@ void check_temperature(const grammar::temperature& t, grammar::span where,
                                 severity::warning,
                                 where,
                                 fmt::format("{} and {} are not the same heat",
-                                            said(t.degrees, t.scale), said(other, scale)),
+                                            said_degrees(t.degrees, t.scale),
+                                            said_degrees(other, scale)),
                                 {},
                                 {}};
     const auto in_celsius = [&](const grammar::amount& degrees, grammar::oven_scale written,
                                 const exact& celsius) {
         if (written == grammar::oven_scale::celsius) return;
-        message.notes.push_back(
-            {fmt::format("{} is {} °C", said(degrees, written), measures::in_decimals(celsius, 0)),
-             {}});
+        message.notes.push_back({fmt::format("{} is {} °C", said_degrees(degrees, written),
+                                             measures::in_decimals(celsius, 0)),
+                                 {}});
     };
     in_celsius(t.degrees, t.scale, first);
     in_celsius(other, scale, second);
@@ -147,7 +151,10 @@ void check_setting(const grammar::setting& s, grammar::diagnostics& to) {
 void check_amounts(const recipe::recipe& r, grammar::diagnostics& to) {
     for (const auto& c : r.components) {
         for (const auto& l : c.lines) {
-            for (const auto& m : l.written->amounts) check_range(m.quantity, to);
+            for (const auto& m : l.written->amounts) {
+                check_range(m.quantity, to);
+                check_width(m, to);
+            }
             for (const auto& m : l.written->equals) check_range(m.quantity, to);
         }
         for (const auto& item : c.written->items) {

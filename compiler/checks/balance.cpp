@@ -1,5 +1,6 @@
 #include "compiler/checks/balance.hpp"
 
+#include "compiler/checks/composition.hpp"
 #include "compiler/checks/said.hpp"
 #include "compiler/checks/slips.hpp"
 #include "compiler/ingredients/names.hpp"
@@ -23,8 +24,20 @@ const exact may_lack = exact(1, 100);
 /// What may stay over of a mix and is no slip: what clings to a bowl (common practice).
 const exact may_stay = exact(3, 100);
 /// Grams a millilitre: nothing that a kitchen mixes is lighter than a firm foam or heavier than a
-/// thick syrup (common practice).
-const exact lightest = exact(1, 5), heaviest = exact(3, 2);
+/// thick syrup; and without egg, cream or fat to hold air nothing much lighter than water (common
+/// practice).
+const exact lightest = exact(1, 5), lightest_airless = exact(17, 20), heaviest = exact(3, 2);
+
+/// Whether a mix may hold air.
+bool may_be_airy(const component& c) {
+    exact airy = 0;
+    for (const auto& l : c.lines) {
+        if (l.component) return true;
+        for (const auto p : {part::egg, part::cream, part::fat, part::gelatine})
+            airy += grams_in(l, p);
+    }
+    return airy * c.times * 20 > c.mix->used;
+}
 
 /// What a component says that it makes, in grams.
 struct stated {
@@ -45,7 +58,8 @@ std::optional<stated> stated_by(const component& c) {
         if (const auto grams = grams_of(*y.whole)) return stated{*grams, {}, {}, {}};
         if (!c.made.ml) return std::nullopt;
         const exact ml = *c.made.ml;
-        return stated{{ml * lightest, ml, ml * heaviest}, {}, {}, ml};
+        const auto least = may_be_airy(c) ? lightest : lightest_airless;
+        return stated{{ml * least, ml, ml * heaviest}, {}, {}, ml};
     }
     const auto each = y.each ? grams_of(*y.each) : std::nullopt;
     if (!y.count || !each) return std::nullopt;
@@ -154,10 +168,12 @@ class balancer {
     void add_what_it_makes(grammar::diagnostic& m) const {
         const auto ready = c_.ready->used;
         if (wanted_.ml) {
-            m.notes.push_back({fmt::format("that is {} g a ml, and what kitchens mix weighs 0.2 to "
-                                           "1.5 g a ml (common practice)",
-                                           measures::in_decimals(ready / *wanted_.ml, 2)),
-                               {}});
+            m.notes.push_back(
+                {fmt::format("that is {} g a ml, and {} (common practice)",
+                             measures::in_decimals(ready / *wanted_.ml, 2),
+                             may_be_airy(c_) ? "what kitchens mix weighs 0.2 to 1.5 g a ml"
+                                             : "what holds no air weighs 0.85 to 1.5 g a ml"),
+                 {}});
             return;
         }
         if (!wanted_.pieces) return;
@@ -248,13 +264,16 @@ class balancer {
         exact off;
     };
 
-    /// The nearest common slip in a figure of the yield that would close the balance.
+    /// The nearest common slip, or doubling, in a figure of the yield that would close the balance.
     std::optional<meant_yield> yield_meant(const amount_written& written) const {
         std::optional<meant_yield> best;
         if (wanted_.grams.low != wanted_.grams.high) return best;
         const exact ready = c_.ready->used;
         for (const auto& s : slips_in(written)) {
-            if (s.is != likelihood::common || (!written.in && s.meant.number < 1)) continue;
+            const bool is_likely = s.is <= likelihood::common ||
+                                   s.meant.number == written.number * 2 ||
+                                   s.meant.number * 2 == written.number;
+            if (!is_likely || (!written.in && s.meant.number < 1)) continue;
             exact factor = s.meant.number / written.number;
             if (written.in)
                 factor *= measures::weight_of(*s.meant.in)->value /

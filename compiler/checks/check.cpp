@@ -5,6 +5,7 @@
 #include "compiler/checks/neighbours.hpp"
 
 #include <algorithm>
+#include <fmt/format.h>
 
 namespace benchcard::checks {
 
@@ -14,14 +15,17 @@ bool overlap(grammar::span a, grammar::span b) {
     return a.file == b.file && a.begin < b.end && b.begin < a.end;
 }
 
+bool has_line_at(const recipe::component& c, grammar::span where) {
+    return std::any_of(c.lines.begin(), c.lines.end(),
+                       [&](const auto& l) { return overlap(l.where, where); });
+}
+
 /// Whether a component's amounts are known to be wrong: a line of it is not known, the mix does not
 /// add up, or one of them is out of all scale.
 bool has_wrong_amounts(const recipe::component& c, const grammar::diagnostics& messages) {
     return c.weight_unread || is_out_of_balance(c, messages) ||
            std::any_of(messages.begin(), messages.end(), [&](const auto& m) {
-               return m.kind == "out-of-scale" &&
-                      std::any_of(c.lines.begin(), c.lines.end(),
-                                  [&](const auto& l) { return overlap(l.where, m.where); });
+               return m.kind == "out-of-scale" && has_line_at(c, m.where);
            });
 }
 
@@ -38,6 +42,22 @@ void add_measurable(const recipe::recipe& r, grammar::diagnostics& to) {
     }
 }
 
+/// That a line is out of proportion may be why a mix does not add up: then it is said there.
+void explain_balance(const grammar::diagnostic& found, const recipe::component& c,
+                     grammar::diagnostics& to) {
+    for (auto& m : to) {
+        const bool is_why = m.where == c.makes_where &&
+                            ((m.kind == "mix-left-over" && found.kind.ends_with("-high")) ||
+                             (m.kind == "mix-too-small" && found.kind.ends_with("-low")));
+        const bool is_shown = std::any_of(m.notes.begin(), m.notes.end(), [&](const auto& n) {
+            return n.where && overlap(*n.where, found.where);
+        });
+        if (is_why && !is_shown && has_line_at(c, found.where))
+            m.notes.push_back(
+                {fmt::format("{}; {}", found.message, found.notes.back().text), found.where});
+    }
+}
+
 /// Where something graver is said of a line or of its component's amounts, that it is out of
 /// proportion follows from it.
 void add_proportions(const recipe::recipe& r, grammar::diagnostics& to) {
@@ -47,13 +67,13 @@ void add_proportions(const recipe::recipe& r, grammar::diagnostics& to) {
     for (auto& m : found) {
         const bool is_said = std::any_of(before.begin(), before.end(),
                                          [&](const auto& o) { return overlap(o.where, m.where); });
-        const bool follows =
-            std::any_of(r.components.begin(), r.components.end(), [&](const auto& c) {
-                return std::any_of(c.lines.begin(), c.lines.end(),
-                                   [&](const auto& l) { return overlap(l.where, m.where); }) &&
-                       has_wrong_amounts(c, before);
-            });
-        if (!is_said && !follows) to.push_back(std::move(m));
+        const auto of = std::find_if(r.components.begin(), r.components.end(), [&](const auto& c) {
+            return has_line_at(c, m.where) && has_wrong_amounts(c, before);
+        });
+        if (of != r.components.end())
+            explain_balance(m, *of, to);
+        else if (!is_said)
+            to.push_back(std::move(m));
     }
 }
 
@@ -70,6 +90,7 @@ grammar::diagnostics check(const recipe::recipe& r) {
     check_neighbours(r, messages);
     add_measurable(r, messages);
     check_method(r, messages);
+    check_heat(r, messages);
     check_tins(r, messages);
     add_proportions(r, messages);
     return messages;

@@ -49,7 +49,7 @@ struct makeup {
     std::array<bool, static_cast<std::size_t>(part::count)> loose{};  ///< `some salt`, `1 pinch`
     exact total = 0;
     bool is_whole = true; ///< whether the weight of every line is known
-    exact unknown = 0; ///< grams of things that are not in the built-in table
+    exact unknown = 0;    ///< grams of things that are not in the built-in table
 
     const exact& of(part p) const { return grams[static_cast<std::size_t>(p)]; }
     bool is_sure(part p) const { return !unsure[static_cast<std::size_t>(p)]; }

@@ -8,27 +8,39 @@ namespace benchcard::checks {
 
 namespace {
 
-/// Spices and flavourings with the most of a mix that recipes use of them, in thousandths
-/// (common practice, with room for festive baking); names in the singular, parted by bars.
+/// Spices and flavourings with the least and the most of a mix that recipes use of them (common
+/// practice, with room for a shy hand and for festive baking); names in the singular, parted by
+/// bars.
 struct strong {
     std::string_view names;
+    int least_in_10000; ///< what nobody would taste
     int most_in_1000;
     std::string_view practice;
 };
 constexpr strong strong_flavours[] = {
-    {"ground nutmeg|ground mace|ground cloves", 8, ": 1 g to 3 g in 1 kg"},
-    {"saffron", 3, ": under 1 g in 1 kg"},
-    {"cayenne pepper", 20, ": 1 g to 5 g in 1 kg"},
-    {"ground cinnamon|ground ginger|ground cardamom|allspice|pumpkin pie spice", 40,
+    {"ground nutmeg|ground mace|ground cloves|whole clove", 0, 5, ": 0.3 g to 2 g in 1 kg"},
+    {"saffron", 0, 3, ": under 1 g in 1 kg"},
+    {"cayenne pepper", 0, 12, ": 0.5 g to 4 g in 1 kg"},
+    {"ground black pepper|ground white pepper|peppercorn", 0, 10, ": 1 g to 4 g in 1 kg"},
+    {"turmeric", 1, 12, ": 1 g to 5 g in 1 kg"},
+    {"cinnamon stick|star anise|cardamom pod|chilli flakes", 0, 15, ": 1 g to 5 g in 1 kg"},
+    {"cumin seed|ground cumin|ground coriander|coriander seed|garam masala|caraway seed|fennel "
+     "seed|fenugreek seed",
+     3, 18, ": 2 g to 8 g in 1 kg"},
+    {"curry powder|chilli powder|garlic powder|onion powder|mustard powder", 0, 40,
+     ": 2 g to 15 g in 1 kg"},
+    {"ground cinnamon|ground ginger|ground cardamom|allspice|pumpkin pie spice", 4, 35,
      ": 3 g to 15 g in 1 kg"},
-    {"ground black pepper|ground white pepper|turmeric|five-spice powder", 30,
-     ": 1 g to 10 g in 1 kg"},
-    {"dried sage|dried rosemary|ground sage|dried thyme|dried oregano", 30,
-     ": 1 g to 10 g in 1 kg"},
-    {"almond extract|peppermint extract|lemon extract|orange extract", 20, ": 2 g to 8 g in 1 kg"},
-    {"vanilla pod", 15, ": 1 g to 6 g in 1 kg"},
-    {"vanilla extract", 40, ": 5 g to 15 g in 1 kg"},
-    {"xanthan gum|guar gum", 25, ": 2 g to 8 g in 1 kg"},
+    {"five-spice powder", 2, 25, ": 1 g to 8 g in 1 kg"},
+    {"dried sage|dried rosemary|ground sage|dried thyme|dried oregano|dried mixed herbs|dried "
+     "basil|fresh thyme|fresh rosemary",
+     0, 18, ": 1 g to 6 g in 1 kg"},
+    {"almond extract|peppermint extract|lemon extract|orange extract", 0, 20,
+     ": 2 g to 8 g in 1 kg"},
+    {"vanilla pod", 0, 15, ": 1 g to 6 g in 1 kg"},
+    {"vanilla extract", 0, 27, ": 3 g to 10 g in 1 kg"},
+    {"lemon zest|orange zest|lime zest", 0, 45, ": 2 g to 15 g in 1 kg"},
+    {"xanthan gum|guar gum", 0, 25, ": 2 g to 8 g in 1 kg"},
 };
 
 /// Titles of what is not eaten by itself, or is meant to be strong; the second where it ends so.
@@ -65,13 +77,21 @@ bool is_eaten_as_it_is(const mix& m) {
            !ends_in_one_of(m.written().title, strong_endings) && sweet_and_fat * 5 < held.total * 4;
 }
 
+/// Spoons and pinches are seen for what they are; of a weight a nought may be lost.
+bool is_weighed(const recipe::line& l) { return l.how == recipe::weighed_by::weight; }
+
 void check_strong(const mix& m, grammar::diagnostics& to) {
+    const auto& total = m.held().total;
     for (const auto& l : m.written().lines)
-        for (const auto& s : strong_flavours)
-            if (l.grams && !is_set_aside(l) && is_named(l, s.names) &&
-                l.grams->used * 1000 > m.held().total * s.most_in_1000)
-                to.push_back(proportion({"flavour-high"}, l.where, said_in_mix(m, l),
-                                        std::string(s.practice)));
+        for (const auto& s : strong_flavours) {
+            if (!l.grams || is_set_aside(l) || !is_named(l, s.names)) continue;
+            const auto& used = l.grams->used;
+            const auto say = [&](std::string_view kind) {
+                to.push_back(proportion(kind, l.where, said_in_mix(m, l), std::string(s.practice)));
+            };
+            if (used * 1000 > total * s.most_in_1000) say("flavour-high");
+            if (is_weighed(l) && used * 10000 < total * s.least_in_10000) say("flavour-low");
+        }
 }
 
 /// What is drawn out with salt and rinsed, or boiled in salted water, is not eaten with all of it.
@@ -92,7 +112,7 @@ void check_little_salt(const mix& m, const recipe::line& salt, grammar::diagnost
     const auto& lines = m.written().lines;
     const bool is_savoury = held.of(part::sugar) * 50 < held.total;
     const bool is_salted_otherwise =
-        held.of(part::brine) * 50 > held.total || held.is_loose(part::salt) ||
+        held.of(part::brine) * 25 > held.total || held.is_loose(part::salt) ||
         !held.is_sure(part::salt) || held.of(part::flour) * 2 > held.total ||
         says_one_of(m.written().title, "stock|broth|unsalted|salt free|low salt|baby|pasta|cheese");
     const bool has_stock = std::any_of(lines.begin(), lines.end(), [](const auto& l) {

@@ -27,6 +27,12 @@ const promise promises[] = {
     {"pastry-fat", "pastry|shortcrust|shortbread|pie crust|pie dough|sable|pate brisee|pate sucree",
      "cream|choux|filo|phyllo|strudel|danish|croissant|yeast", part::fat, "fat", part::dry, "flour",
      16, 125, true, " in short pastry: 40 % to 75 % of the flour, and as much as it in shortbread"},
+    {"biscuit-fat", "biscuit|cookie|ginger nut|digestive|snap",
+     "amaretti|biscotti|cantucci|macaron|finger|cake|base|filling|icing|cream|ship", part::fat,
+     "fat", part::dry, "flour", 10, 160, false, " in biscuits: 25 % to 75 % of the flour"},
+    {"biscuit-sugar", "biscuit|cookie|ginger nut|snap",
+     "amaretti|macaron|cake|base|filling|icing|cream|cheese|savoury|oatcake|ship", part::sugar,
+     "sugar", part::dry, "flour", 8, 220, false, " in sweet biscuits: 20 % to 100 % of the flour"},
     {"choux-egg", "choux|profiterole|eclair|gougere|cream puff", "filling|glaze|icing|craquelin",
      part::egg, "egg", part::flour, "flour", 80, 320, true,
      " in choux paste: 130 % to 200 % of the flour"},
@@ -51,6 +57,7 @@ bool is_such(const mix& m, const promise& p) {
     if (!main_line(m.written(), p.base)) return false;
     switch (p.of) {
     case part::sugar:
+        if (p.kind == "biscuit-sugar") return held.of(part::yeast) == 0;
         if (p.base == part::dry) return held.of(part::egg) > 0 && held.of(part::yeast) == 0;
         return held.of(part::flour) * 5 < held.total && held.of(p.base) * 20 > held.total;
     case part::fat:

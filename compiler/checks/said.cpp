@@ -35,4 +35,20 @@ grammar::span amount_place(const recipe::line& l) {
     return {w.where.file, w.amounts.front().where.begin, last.where.end};
 }
 
+std::string said_degrees(const grammar::amount& degrees, grammar::oven_scale scale) {
+    using grammar::oven_scale;
+    const auto number = measures::with_fraction(degrees.low);
+    switch (scale) {
+    case oven_scale::celsius:
+        return number + " °C";
+    case oven_scale::fan_celsius:
+        return number + " °C fan";
+    case oven_scale::fahrenheit:
+        return number + " °F";
+    case oven_scale::gas_mark:
+        return "gas " + number;
+    }
+    return number;
+}
+
 } // namespace benchcard::checks

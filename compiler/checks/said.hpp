@@ -20,4 +20,7 @@ void add_number_made(const recipe::component& by, grammar::diagnostic& to);
 /// Where the amount of a line stands, without the name behind it.
 grammar::span amount_place(const recipe::line& l);
 
+/// A heat as messages say it: `180 °C`, `160 °C fan`, `gas 4`.
+std::string said_degrees(const grammar::amount& degrees, grammar::oven_scale scale);
+
 } // namespace benchcard::checks

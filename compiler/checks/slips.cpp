@@ -1,5 +1,6 @@
 #include "compiler/checks/slips.hpp"
 
+#include "compiler/checks/composition.hpp"
 #include "compiler/ingredients/names.hpp"
 #include "compiler/measures/kitchen.hpp"
 
@@ -12,10 +13,10 @@ namespace {
 using grammar::unit;
 
 constexpr std::pair<unit, unit> neighbours[] = {
-    {unit::gram, unit::kilogram},       {unit::gram, unit::ounce},
-    {unit::gram, unit::milligram},      {unit::ounce, unit::pound},
-    {unit::pound, unit::kilogram},      {unit::millilitre, unit::litre},
-    {unit::teaspoon, unit::tablespoon}, {unit::cup, unit::tablespoon},
+    {unit::gram, unit::kilogram},    {unit::gram, unit::ounce},
+    {unit::ounce, unit::pound},      {unit::pound, unit::kilogram},
+    {unit::millilitre, unit::litre}, {unit::teaspoon, unit::tablespoon},
+    {unit::cup, unit::tablespoon},
 };
 
 /// The digits of a whole number that a person would write out; empty for any other.
@@ -33,8 +34,9 @@ class slip_finder {
         add_factors();
         add_neighbours();
         const auto digits = digits_of(written_.number);
+        if (!digits.empty()) add_common_digits(digits);
+        add_fair_factors();
         if (!digits.empty()) {
-            add_common_digits(digits);
             add_fair_digits(digits);
             add_any_digits(digits);
         }
@@ -57,18 +59,26 @@ class slip_finder {
         if (!digits.empty() && digits.front() != '0') add_number(exact(std::stol(digits)), is);
     }
 
-    /// Spoons are counted to a dozen, and whoever weighs in grams does not write 1.5 g of flour.
+    /// Spoons are counted to a few, and whoever weighs in grams does not write 1.5 g of flour.
     bool may_be_written(const amount_written& meant) const {
         const auto in = meant.in;
-        if (in == unit::teaspoon || in == unit::tablespoon) return meant.number <= 12;
+        if (in == unit::teaspoon) return meant.number <= 4;
+        if (in == unit::tablespoon) return meant.number <= 12;
         const bool is_smaller = in != written_.in && (in == unit::gram || in == unit::millilitre) &&
                                 (written_.in == unit::kilogram || written_.in == unit::litre);
         return !is_smaller || meant.number == measures::whole_part(meant.number);
     }
 
     void add_factors() {
-        for (const auto& factor : {exact(10), exact(1, 10), exact(2), exact(1, 2)})
+        for (const auto& factor : {exact(10), exact(1, 10)})
             add_number(written_.number * factor, likelihood::common);
+    }
+
+    void add_fair_factors() {
+        for (const auto& factor : {exact(2), exact(1, 2)})
+            add_number(written_.number * factor, likelihood::fair);
+        for (int whole = 1; written_.number < 1 && whole <= 3; ++whole) // the 1 of `1 1/4`
+            add_number(written_.number + whole, likelihood::fair);
     }
 
     void add_neighbours() {
@@ -77,6 +87,9 @@ class slip_finder {
             if (*written_.in == one) add({written_.number, other, {}}, likelihood::common);
             if (*written_.in == other) add({written_.number, one, {}}, likelihood::common);
         }
+        // Nobody means milligrams who writes grams.
+        if (*written_.in == unit::milligram)
+            add({written_.number, unit::gram, {}}, likelihood::common);
     }
 
     void add_common_digits(const std::string& digits) {
@@ -125,14 +138,24 @@ std::optional<exact> grams_each(const weighed_amount& a, const std::optional<uni
     return exact(written_each * *here / *there);
 }
 
+/// The digits of a number that are not noughts at its end: 2 of 250, 1 of ½.
+std::size_t odd_digits(const exact& number) {
+    const auto digits = digits_of(number);
+    return digits.empty() ? 1 : digits.find_last_not_of('0') + 1;
+}
+
 struct candidate {
     closing_slip would;
     likelihood is;
     exact off; ///< how far from what is wanted
 
-    /// The commoner first, then the nearer.
+    /// The commoner first; of rare ones the rounder; then the nearer.
     bool operator<(const candidate& other) const {
-        return is != other.is ? is < other.is : off < other.off;
+        if (is != other.is) return is < other.is;
+        const auto odd = odd_digits(would.meant.number),
+                   others = odd_digits(other.would.meant.number);
+        if (is == likelihood::rare && odd != others) return odd < others;
+        return off < other.off;
     }
 };
 
@@ -143,28 +166,27 @@ exact distance(const exact& weight, const balance_wanted& wanted) {
 }
 
 bool is_imperial(const std::optional<unit>& in) { return in == unit::ounce || in == unit::pound; }
+bool is_metric(const std::optional<unit>& in) {
+    return in == unit::gram || in == unit::kilogram || in == unit::millilitre || in == unit::litre;
+}
 
 class slip_search {
   public:
     slip_search(const std::vector<weighed_amount>& amounts, const exact& ready,
                 const balance_wanted& wanted)
-        : amounts_(amounts), ready_(ready), wanted_(wanted),
-          imperial_(std::any_of(amounts.begin(), amounts.end(),
-                                [](const auto& a) { return is_imperial(a.written.in); })) {}
+        : amounts_(amounts), ready_(ready), wanted_(wanted), imperial_(count_of(is_imperial)),
+          metric_(count_of(is_metric)) {}
 
     std::vector<candidate> run() const {
         auto found = up_to(likelihood::fair);
         const bool is_plain = std::any_of(found.begin(), found.end(), [&](const auto& c) {
-            return c.is == likelihood::common && is_close(c);
+            return c.is <= likelihood::common && is_close(c);
         });
         if (is_plain || found.size() > most_shown) found = up_to(likelihood::common);
         if (found.size() > most_shown)
             std::erase_if(found, [&](const auto& c) { return !is_close(c); });
-        if (found.empty()) {
-            found = up_to(likelihood::rare);
-            if (found.size() > most_shown) found.clear();
-        }
-        if (found.size() > most_shown) found.clear();
+        if (found.empty()) found = up_to(likelihood::rare);
+        if (found.size() > most_shown) found.erase(found.begin() + most_shown, found.end());
         return found;
     }
 
@@ -174,7 +196,23 @@ class slip_search {
     const std::vector<weighed_amount>& amounts_;
     const exact& ready_;
     const balance_wanted& wanted_;
-    bool imperial_; ///< some amount is in ounces or pounds
+    std::ptrdiff_t imperial_, metric_; ///< how many amounts are in ounces or pounds, in grams or ml
+
+    std::ptrdiff_t count_of(bool (*is_such)(const std::optional<unit>&)) const {
+        return std::count_if(amounts_.begin(), amounts_.end(),
+                             [&](const auto& a) { return is_such(a.written.in); });
+    }
+
+    likelihood likelihood_of(const weighed_amount& a, const slip& s) const {
+        const bool is_odd_one =
+            is_imperial(a.written.in) && imperial_ == 1 && is_metric(s.meant.in) && metric_ > 1;
+        if (is_odd_one) return likelihood::plain;
+        const bool has_twin = s.is > likelihood::common &&
+                              std::any_of(amounts_.begin(), amounts_.end(), [&](const auto& o) {
+                                  return o.line != a.line && o.written == s.meant;
+                              });
+        return has_twin ? likelihood::common : s.is;
+    }
 
     bool is_close(const candidate& c) const { return c.off <= wanted_.high / 100; }
 
@@ -190,15 +228,17 @@ class slip_search {
     std::optional<candidate> nearest(const weighed_amount& a, likelihood rarest) const {
         std::optional<candidate> best;
         for (const auto& s : slips_in(a.written)) {
-            if (s.is > rarest || (is_imperial(s.meant.in) && !imperial_)) continue;
+            const auto is = likelihood_of(a, s);
+            if (is > rarest || (is_imperial(s.meant.in) && imperial_ == 0)) continue;
             const auto each = grams_each(a, s.meant.in);
             if (!each) continue;
             const exact more = *each * s.meant.number - a.grams;
+            if (a.most && a.grams + more > *a.most) continue;
             const exact would_be = ready_ + more;
             const exact off = distance(would_be, wanted_);
             const bool is_short = would_be < wanted_.low * exact(99, 100);
             const bool would_do = !is_short && would_be <= wanted_.at_most;
-            const candidate one{{a.line, s.meant, more}, s.is, off};
+            const candidate one{{a.line, s.meant, more}, is, off};
             if (would_do && (!best || one < *best)) best = one;
         }
         return best;
@@ -216,7 +256,16 @@ std::optional<weighed_amount> amount_of(const recipe::line& l, std::size_t index
     if (terms.size() != 1) return std::nullopt;
     const auto& q = terms.front().quantity;
     if (q.is != sort::number || q.low != q.high) return std::nullopt;
-    return weighed_amount{index, {q.low, terms.front().in, q.packs}, l.grams->used, l.measures};
+    return weighed_amount{index, {q.low, terms.front().in, q.packs}, l.grams->used, l.measures, {}};
+}
+
+/// What works, or tastes, in small amounts: a twelfth of a mix is more than anyone means (common
+/// practice).
+bool is_strong(const recipe::line& l) {
+    constexpr part strong[] = {part::salt, part::spice, part::yeast,   part::powder,
+                               part::soda, part::agar,  part::gelatine};
+    return std::any_of(std::begin(strong), std::end(strong),
+                       [&](part p) { return grams_in(l, p) > 0; });
 }
 
 } // namespace
@@ -236,6 +285,7 @@ std::vector<weighed_amount> amounts_of(const recipe::component& c) {
     for (std::size_t i = 0; i < c.lines.size(); ++i)
         if (auto a = amount_of(c.lines[i], i)) {
             a->grams *= c.times * in_portion;
+            if (is_strong(c.lines[i])) a->most = c.ready->used / 12;
             result.push_back(std::move(*a));
         }
     return result;

@@ -18,12 +18,14 @@ struct amount_written {
     bool operator==(const amount_written&) const = default;
 };
 
-/// How likely a slip is. Common: a nought or a five dropped at the end, the last digit struck
-/// twice, the decimal point moved by a place, a measure taken for its neighbour (g and kg or oz or
-/// mg, ml and l, tsp and tbsp, cup and tbsp), halved or doubled. Fair: the first digit dropped,
-/// another struck twice. Rare: the point moved by two places, any other digit dropped or added, two
-/// exchanged.
-enum class likelihood { common, fair, rare };
+/// How likely a slip is. Plain: a measure that no other line of the mix has, ounces among grams,
+/// taken for the one that they have. Common: a nought or a five dropped at the end, the last digit
+/// struck twice, the decimal point moved by a place, a measure taken for its neighbour (g and kg or
+/// oz, mg for g, ml and l, tsp and tbsp, cup and tbsp); and any that makes the amount that of
+/// another line too, as in a pound cake. Fair: halved or doubled, the first digit dropped, the 1 of
+/// 1½, another struck twice. Rare: the point moved by two places, any other digit dropped or added,
+/// two exchanged.
+enum class likelihood { plain, common, fair, rare };
 
 /// What an amount may have been.
 struct slip {
@@ -40,6 +42,7 @@ struct weighed_amount {
     amount_written written;
     exact grams = 0; ///< what it stands for in the mix that is portioned
     measures::system measures = measures::system::unstated;
+    std::optional<exact> most = {}; ///< grams: more than that of it no mix holds, as of salt
 };
 /// One line of which a slip, undone, would bring the mix to what it should be.
 struct closing_slip {
@@ -54,9 +57,8 @@ struct balance_wanted {
 };
 
 /// The lines that would close the balance of a mix of `ready` grams with one slip undone, the
-/// commonest and then the nearest first, one slip a line. Nothing where more than three would: then
-/// none is the likely one. Rare slips count only where no other would do. Ounces are only meant
-/// where there are others.
+/// commonest, then the roundest and then the nearest first, one slip a line and three at the most.
+/// Rare slips count only where no other would do. Ounces are only meant where there are others.
 std::vector<closing_slip> closing_slips(const std::vector<weighed_amount>& amounts,
                                         const exact& ready, const balance_wanted& wanted);
 

@@ -97,8 +97,9 @@ void check_one(const component& c, measures::system system, grammar::diagnostics
     if (approximately(most.high) >= holds->least) return;
     say("tin-not-filled",
         fmt::format("{} {}, and this tin is not a quarter full with less than {:.0f} g",
-                    one && recipe::fills_a_tin_alone(c.made.piece) ? fmt::format("one {} weighs", c.made.piece)
-                                                : fmt::format("all of {} weighs", c.title),
+                    one && recipe::fills_a_tin_alone(c.made.piece)
+                        ? fmt::format("one {} weighs", c.made.piece)
+                        : fmt::format("all of {} weighs", c.title),
                     in_grams(most.used), holds->least),
         "state the tin that it is baked in, or how many go into one");
 }

@@ -1,8 +1,9 @@
+#include "compiler/cards/fingerprint.hpp"
+#include "compiler/commands/card_check.hpp"
 #include "compiler/commands/commands.hpp"
 #include "compiler/commands/files.hpp"
 #include "compiler/commands/order_options.hpp"
 #include "compiler/commands/wrong_line.hpp"
-#include "grammar/nearest.hpp"
 #include "styles/style.hpp"
 
 #include <CLI/CLI.hpp>
@@ -13,14 +14,6 @@
 namespace benchcard::commands {
 
 namespace {
-
-void add_measures(CLI::App& command, std::string& measures) {
-    command
-        .add_option("--measures", measures,
-                    "Whose cups and spoons, instead of what the recipe says:\n"
-                    "us, metric, uk, imperial, australian, canadian or us-label")
-        ->type_name("WHOSE");
-}
 
 CLI::Option* add_files(CLI::App& command, std::vector<std::string>& files) {
     return command.add_option("FILE", files, "Recipes; - is standard input")
@@ -42,19 +35,6 @@ void add_instead_of(CLI::App& command, CLI::Option* option, const char* name, bo
 
 void add_file(CLI::App& command, std::string& file) {
     command.add_option("FILE", file, "A recipe; - is standard input")->required()->type_name("");
-}
-
-measures::system system_of(const std::string& word) {
-    if (word.empty()) return measures::system::unstated;
-    if (const auto named = measures::system_named(word)) return *named;
-    std::vector<std::string> names;
-    for (const auto s : measures::all_systems) names.emplace_back(measures::name_of(s));
-    wrong_line wrong{fmt::format("there are no measures called `{}`; there are: {}", word,
-                                 fmt::join(names, ", ")),
-                     {}};
-    for (const auto& near : grammar::nearest(word, names, 1))
-        wrong.helps.push_back("the nearest is `" + near + "`");
-    throw wrong;
 }
 
 check_format format_of(const std::string& word) {
@@ -117,6 +97,7 @@ struct command_line {
     std::string measures, format = "text";
     order_text order;
     check_options checked;
+    std::string card;
     explain_options explained;
     weigh_options weighed;
     print_options printed;
@@ -132,6 +113,38 @@ CLI::App* add_command(CLI::App& app, const char* name, const char* help) {
     return command;
 }
 
+/// What the command line says of one printed card.
+card_check_options card_checked(const CLI::App& command, const command_line& line) {
+    const auto& files = line.checked.files;
+    if (files.size() > 1 || files.front() == "-")
+        throw wrong_line{"--card holds a card against one recipe, in a file",
+                         {"for example: " + example_of("--card")}};
+    for (const auto* other : {"--fix", "--format", "--batch"})
+        if (command.count(other) > 0)
+            throw wrong_line{
+                fmt::format("--card says something else than {}: give one of them", other),
+                {"for example: " + example_of("--card")}};
+    auto fingerprint = cards::fingerprint_in(line.card);
+    if (fingerprint.empty())
+        throw wrong_line{fmt::format("--card takes the fingerprint in the foot of a card, four "
+                                     "letters or digits and two, and not `{}`",
+                                     line.card),
+                         {"for example: " + example_of("--card")}};
+    return {files.front(), std::move(fingerprint), placed_of(command, line.order, line.measures)};
+}
+
+void run_check(const CLI::App& command, command_line& line) {
+    expect_names(line.checked.files);
+    if (command.count("--card") > 0) {
+        line.code = check_card(card_checked(command, line));
+        return;
+    }
+    expect_no_order(command, "an order is checked with --card alone");
+    line.checked.measures = system_of(line.measures);
+    line.checked.format = format_of(line.format);
+    line.code = check(line.checked);
+}
+
 void add_check(CLI::App& app, command_line& line) {
     auto* command = add_command(app, "check", "Say what is wrong or doubtful in recipes");
     add_files(*command, line.checked.files);
@@ -143,16 +156,19 @@ void add_check(CLI::App& app, command_line& line) {
                      "For other programs: gcc, a line a message; json; or sarif,\n"
                      "for editors and code hosts. Otherwise text, for people")
         ->type_name("FORMAT");
+    command
+        ->add_option("--card", line.card,
+                     "Instead, say whether a printed card is today's, by the\n"
+                     "fingerprint in its foot; for the order below, or the one\n"
+                     "that print --record kept")
+        ->type_name("7K4Q-92");
+    add_order(*command, line.order);
     add_measures(*command, line.measures);
     command->footer(
         examples({"benchcard check tart.recipe", "benchcard check examples/*.recipe",
-                  "benchcard check --fix tart.recipe", "benchcard check --format gcc *.recipe"}));
-    command->callback([&line] {
-        expect_names(line.checked.files);
-        line.checked.measures = system_of(line.measures);
-        line.checked.format = format_of(line.format);
-        line.code = check(line.checked);
-    });
+                  "benchcard check --fix tart.recipe", "benchcard check --format gcc *.recipe",
+                  "benchcard check tart.recipe --card 7K4Q-92"}));
+    command->callback([&line, command] { run_check(*command, line); });
 }
 
 void add_explain(CLI::App& app, command_line& line) {
@@ -200,11 +216,18 @@ void run_print(const CLI::App& command, command_line& line) {
     printed.measures = system_of(line.measures);
     printed.order = order_of(command, line.order);
     printed.fit = fit_of(command, line.order);
-    if (command.count("--batch") > 0)
-        throw wrong_line{"a card is for one batch: --batch is for weigh",
-                         {"for example: benchcard weigh tart.recipe --batch '1/2, 1, 2, 4'",
-                          "or a card of one: --scale 2"}};
-    if (printed.chart && (printed.fit || !std::holds_alternative<batch::as_written>(printed.order)))
+    if (printed.record) printed.order_words = words_of(line.order, line.measures);
+    if (printed.record && printed.chart)
+        throw wrong_line{"--record keeps what cards say, and a chart is none", {}};
+    if (printed.record && std::count(printed.files.begin(), printed.files.end(), "-") > 0)
+        throw wrong_line{"--record writes beside the recipe's file, and standard input is none",
+                         {"for example: benchcard print tart.recipe -o tart.pdf --record"}};
+    printed.batches = batches_of(command, line.order);
+    if (printed.record && !printed.batches.empty())
+        throw wrong_line{"--record keeps cards of one batch, and --batch shows several",
+                         {"for example: --record --scale 2"}};
+    if (printed.chart && (printed.fit || !printed.batches.empty() ||
+                          !std::holds_alternative<batch::as_written>(printed.order)))
         throw wrong_line{"--chart is the same for every batch: leave the order out", {}};
     line.code = printed.chart ? print_chart(printed) : print(printed);
 }
@@ -223,6 +246,9 @@ void add_print(CLI::App& app, command_line& line) {
         ->add_option("--paper", printed.paper,
                      "A4, A5, A6, letter, half-letter, 5x8, 4x6 or 3x5;\notherwise the style's own")
         ->type_name("SIZE");
+    command->add_flag("--record", printed.record,
+                      "Keep what the cards say in a file beside the recipe,\n"
+                      "tart.cards of tart.recipe, for check --card");
     add_instead_of(*command, files, "--chart", printed.chart,
                    "Instead of cards a wall chart: what a cup and a spoon of the\n"
                    "recipes' ingredients weigh; without a recipe, of all in the table");
@@ -231,6 +257,7 @@ void add_print(CLI::App& app, command_line& line) {
         examples({"benchcard print tart.recipe -o tart.pdf",
                   "benchcard print tart.recipe -o tart.pdf --scale 1/2 --paper A4",
                   "benchcard print tart.recipe -o small.pdf --tin '20 cm round'",
+                  "benchcard print tart.recipe -o sizes.pdf --batch '1/2, 1, 2'",
                   "benchcard print --chart house/*.recipe -o chart.pdf --measures us"}));
     command->callback([&line, command] { run_print(*command, line); });
 }

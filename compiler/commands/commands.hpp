@@ -27,6 +27,19 @@ struct check_options {
 };
 int check(const check_options& options);
 
+/// What is made of a recipe, as the command line says it.
+struct placed_order {
+    batch::order order;
+    std::optional<batch::fit> fit;
+    measures::system measures = measures::system::unstated;
+};
+
+struct card_check_options {
+    std::string file;
+    std::string fingerprint; ///< `7K4Q-92`
+    placed_order placed;     ///< what it was printed for, where no record says so
+};
+
 struct explain_options {
     std::vector<std::string> kinds; ///< none for a list of all
 };
@@ -47,9 +60,12 @@ struct print_options {
     std::string output;
     batch::order order;
     std::optional<batch::fit> fit;
-    std::string style;  ///< empty for the usual one
-    std::string paper;  ///< empty for the style's own
-    bool chart = false; ///< a wall chart instead of cards
+    std::vector<exact> batches; ///< several factors, side by side on each card, instead of an order
+    std::string style;          ///< empty for the usual one
+    std::string paper;          ///< empty for the style's own
+    bool chart = false;         ///< a wall chart instead of cards
+    bool record = false;        ///< keeps what the cards say in a file beside each recipe
+    std::vector<std::string> order_words = {}; ///< the order as it was given, for the record
     measures::system measures = measures::system::unstated;
 };
 int print(const print_options& options);

@@ -1,6 +1,7 @@
 #include "compiler/commands/order_options.hpp"
 
 #include "compiler/commands/wrong_line.hpp"
+#include "grammar/nearest.hpp"
 #include "grammar/parse.hpp"
 
 #include <CLI/CLI.hpp>
@@ -130,6 +131,27 @@ void expect_one(const CLI::App& command) {
 
 } // namespace
 
+void add_measures(CLI::App& command, std::string& measures) {
+    command
+        .add_option("--measures", measures,
+                    "Whose cups and spoons, instead of what the recipe says:\n"
+                    "us, metric, uk, imperial, australian, canadian or us-label")
+        ->type_name("WHOSE");
+}
+
+measures::system system_of(const std::string& word) {
+    if (word.empty()) return measures::system::unstated;
+    if (const auto named = measures::system_named(word)) return *named;
+    std::vector<std::string> names;
+    for (const auto s : measures::all_systems) names.emplace_back(measures::name_of(s));
+    wrong_line wrong{fmt::format("there are no measures called `{}`; there are: {}", word,
+                                 fmt::join(names, ", ")),
+                     {}};
+    for (const auto& near : grammar::nearest(word, names, 1))
+        wrong.helps.push_back("the nearest is `" + near + "`");
+    throw wrong;
+}
+
 void add_order(CLI::App& command, order_text& text) {
     const auto add = [&](const char* name, auto& value, const char* help, const char* type) {
         command.add_option(name, value, help)
@@ -153,7 +175,7 @@ void add_order(CLI::App& command, order_text& text) {
         "For this tin instead of the recipe's, as deep:\n'20 cm round', '20 x 30 cm', '900 g loaf'",
         "'SIZE'");
     add("--flour", text.flour, "By the weight of what percent: names: '25 kg'", "'WEIGHT'");
-    add("--batch", text.batches, "Several side by side, to weigh: '1/2, 1, 2, 4'", "'N, N'");
+    add("--batch", text.batches, "Several side by side: '1/2, 1, 2, 4'", "'N, N'");
     command
         .add_option("--fit", text.fit,
                     "need: of each component what is used of it, as\nunless said otherwise; batch: "
@@ -200,6 +222,42 @@ std::vector<exact> batches_of(const CLI::App& command, const order_text& text) {
             fmt::format("--batch takes {} at the most, and these are {}", most, result.size()),
             {"for example: " + example_of("--batch")}};
     return result;
+}
+
+placed_order placed_of(const CLI::App& command, const order_text& text,
+                       const std::string& measures) {
+    return {order_of(command, text), fit_of(command, text), system_of(measures)};
+}
+
+std::vector<std::string> words_of(const order_text& text, const std::string& measures) {
+    std::vector<std::string> result;
+    const auto add = [&](const char* name, const std::string& value) {
+        if (!value.empty()) result.insert(result.end(), {name, value});
+    };
+    add("--scale", text.scale);
+    add("--make", text.make);
+    for (const auto& have : text.from) add("--from", have);
+    add("--tin", text.tin);
+    add("--flour", text.flour);
+    add("--fit", text.fit);
+    add("--measures", measures);
+    return result;
+}
+
+placed_order placed_by(const std::vector<std::string>& words) {
+    CLI::App command;
+    order_text text;
+    std::string measures;
+    add_order(command, text);
+    add_measures(command, measures);
+    command.parse(std::vector<std::string>(words.rbegin(), words.rend())); // it reads from the end
+    return placed_of(command, text, measures);
+}
+
+void expect_no_order(const CLI::App& command, const std::string& message) {
+    const auto given = given_ways(command);
+    const bool is_given = !given.empty() || command.count("--fit") > 0;
+    if (is_given) throw wrong_line{message, {"for example: " + example_of("--card")}};
 }
 
 } // namespace benchcard::commands

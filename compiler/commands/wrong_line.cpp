@@ -23,6 +23,7 @@ std::string example_of(const std::string& name) {
     if (name == "--style") return "--style station";
     if (name == "--paper") return "--paper A5";
     if (name == "--format") return "--format json";
+    if (name == "--card") return "benchcard check tart.recipe --card 7K4Q-92";
     return name;
 }
 

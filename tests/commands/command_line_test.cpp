@@ -54,8 +54,8 @@ TEST_CASE("what a command does not take is said", "[commands]") {
             "benchcard: weigh takes one recipe, and `b.recipe` is one more\n"
             "     = help: all of it: benchcard weigh --help\n");
     refused({"check", "a.recipe", "--mesures=us"},
-            "benchcard: check has no option `--mesures`; it has --help, --fix, --format and "
-            "--measures\n"
+            "benchcard: check has no option `--mesures`; it has --help, --fix, --format, --card, "
+            "--scale, --make, --from, --tin, --flour, --batch, --fit and --measures\n"
             "     = help: the nearest is `--measures`\n"
             "     = help: all of it: benchcard check --help\n");
     refused({"weigh", "a.recipe", "--scale", "2", "--scale", "3"},
@@ -180,10 +180,9 @@ TEST_CASE("an order that cannot be read is answered with one that can", "[comman
     refused({"weigh", recipe, "--batch", "1, 2", "--why"},
             "benchcard: --why explains one batch, and --batch shows several\n"
             "     = help: for example: --why --scale 2\n");
-    refused({"print", recipe, "-o", at / "a.pdf", "--batch", "1, 2"},
-            "benchcard: a card is for one batch: --batch is for weigh\n"
-            "     = help: for example: benchcard weigh tart.recipe --batch '1/2, 1, 2, 4'\n"
-            "     = help: or a card of one: --scale 2\n");
+    refused({"print", recipe, "-o", at / "a.pdf", "--record", "--batch", "1, 2"},
+            "benchcard: --record keeps cards of one batch, and --batch shows several\n"
+            "     = help: for example: --record --scale 2\n");
 }
 
 TEST_CASE("an order that does not fit the recipe is refused whole", "[commands]") {

@@ -14,8 +14,9 @@ namespace benchcard::mutation {
 
 namespace {
 
-/// What is reached, in percent; 95 is aimed at. Lower it for nothing but a new kind of slip.
-constexpr double least_share = 89;
+/// In percent of all slips, and of one in eleven, which may happen to be the harder ones. Lower it
+/// for nothing but a new kind of slip.
+constexpr double least_share = 95, least_share_of_some = 93;
 
 /// How many of the slips of one kind are caught.
 struct score {
@@ -86,7 +87,7 @@ TEST_CASE("slips in correct recipes are caught where they are", "[mutation]") {
     std::cout << "missed, listed in missed-slips.txt in the build folder\n";
     for (const auto& [reason, n] : reasons) std::cout << fmt::format("  {:5}  {}\n", n, reason);
     CHECK(all.made > 250);
-    CHECK(all.share() >= least_share);
+    CHECK(all.share() >= (step == 1 ? least_share : least_share_of_some));
 }
 
 TEST_CASE("correct recipes compile without a word", "[recipes]") {

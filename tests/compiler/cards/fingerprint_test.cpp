@@ -1,4 +1,5 @@
 #include "compiler/cards/deal.hpp"
+#include "compiler/cards/fingerprint.hpp"
 
 #include "../recipe/reading.hpp"
 

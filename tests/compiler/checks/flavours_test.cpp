@@ -14,8 +14,8 @@ kinds biscuits(const std::string& line) {
 
 TEST_CASE("a point left out of a strong spice is caught, a generous hand is not") {
     CHECK(biscuits("2 g ground nutmeg").empty());
-    CHECK(biscuits("4 g ground nutmeg").empty());
-    CHECK(biscuits("5 g ground nutmeg") == kinds{"flavour-high"});
+    CHECK(biscuits("2.5 g ground nutmeg").empty());
+    CHECK(biscuits("2.6 g ground nutmeg") == kinds{"flavour-high"}); // 5 in 1000
     CHECK(biscuits("15 g ground cinnamon").empty());
     CHECK(biscuits("30 g ground cinnamon") == kinds{"flavour-high"});
     CHECK(biscuits("2 tsp vanilla extract").empty());
@@ -24,12 +24,22 @@ TEST_CASE("a point left out of a strong spice is caught, a generous hand is not"
     CHECK(biscuits("14 g almond extract") == kinds{"flavour-high"});
 }
 
+TEST_CASE("a weight of a spice that nobody would taste is caught, spoons are not") {
+    const auto stew = [](const std::string& line) {
+        return said_of("Lentil stew", "2 kg tinned lentils\n20 g salt\n" + line);
+    };
+    CHECK(stew("1 g ground cumin").empty());
+    CHECK(stew("0.6 g ground cumin") == kinds{"flavour-low"}); // under 3 in 10,000
+    CHECK(stew("1/4 tsp ground cinnamon").empty());
+    CHECK(stew("0.6 g ground black pepper").empty());
+}
+
 TEST_CASE("the message says how much of the mix it is") {
     const auto c = compiled("recipe: Biscuits\n250 g plain flour\n125 g unsalted butter\n125 g "
                             "caster sugar\n20 g ground nutmeg\n");
     REQUIRE(kinds_of(*c) == kinds{"flavour-high"});
     CHECK(c->messages.front().message == "20 g of ground nutmeg is 3.8 % of the mix in Biscuits");
-    CHECK(remarks_of(c->messages.front()) == "common practice: 1 g to 3 g in 1 kg\n");
+    CHECK(remarks_of(c->messages.front()) == "common practice: 0.3 g to 2 g in 1 kg\n");
     CHECK(c->files.sources[0].text_of(c->messages.front().where) == "20 g ground nutmeg");
 }
 

@@ -71,4 +71,21 @@ TEST_CASE("choux, custard, sponge, jam and ganache") {
     CHECK(said_of("Ganache", "300 g dark chocolate\n30 g double cream") == kinds{"ganache-cream"});
 }
 
+TEST_CASE("biscuits: fat and sugar against flour, oats with it") {
+    const auto oat = [](const std::string& butter, const std::string& sugar) {
+        return said_of("Oat biscuits", "150 g rolled oats\n100 g plain flour\n" + butter +
+                                           " unsalted butter\n" + sugar + " caster sugar");
+    };
+    CHECK(oat("125 g", "100 g").empty());
+    CHECK(oat("25 g", "20 g").empty()); // 10 % and 8 % of 250 g
+    CHECK(oat("24 g", "100 g") == kinds{"biscuit-fat"});
+    CHECK(oat("400 g", "550 g").empty()); // 160 % and 220 %
+    CHECK(oat("401 g", "100 g") == kinds{"biscuit-fat"});
+    CHECK(oat("125 g", "551 g") == kinds{"biscuit-sugar"});
+    CHECK(oat("125 g", "19 g") == kinds{"biscuit-sugar"});
+    CHECK(said_of("Cheese biscuits", "150 g plain flour\n100 g unsalted butter\n1 g caster sugar")
+              .empty());
+    CHECK(said_of("Biscuit base", "300 g plain flour\n600 g unsalted butter").empty());
+}
+
 } // namespace benchcard::testing

@@ -152,7 +152,7 @@ TEST_CASE("a component is used by pieces, by weight, by share and by volume") {
     CHECK(all->meaning.product().lines.front().grams->used == 1000);
     CHECK(*demand_of(*all, "Dough").left_grams == 0);
 
-    const auto by_volume = compiled(dough("makes: 1.2 l", "300 ml Dough"));
+    const auto by_volume = compiled(dough("makes: 1 l", "250 ml Dough"));
     CHECK(by_volume->meaning.product().lines.front().grams->used == 250);
     CHECK(*demand_of(*by_volume, "Dough").left_grams == 750);
 
