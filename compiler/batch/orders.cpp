@@ -62,6 +62,23 @@ struct answering {
     }
 };
 
+/// Of an order that comes to a part of a piece, the orders beside it that do not:
+/// `24.69 buns: for whole ones order 24, × 1, or 25, × 1.042`.
+void add_whole_pieces(const recipe::component& product, answer& to) {
+    if (!product.made.pieces || to.tin) return;
+    const auto& written = product.made.pieces->used;
+    const exact pieces = written * to.factor;
+    const exact below = measures::whole_part(pieces), above = below + 1;
+    if (pieces == below || product.made.pieces->low != product.made.pieces->high) return;
+    const auto order_for = [&](const exact& number) {
+        return fmt::format("{}, × {}", measures::in_decimals(number, 0),
+                           said_factor(number / written));
+    };
+    to.reckoning.push_back(
+        fmt::format("{}: for whole ones order {}{}", said_made(product, to.factor),
+                    below > 0 ? order_for(below) + ", or " : "", order_for(above)));
+}
+
 /// What is over of a product that was made whole.
 void leave_of_product(component_batch& product, const exact& ordered) {
     if (product.factor <= ordered) return;
@@ -89,6 +106,7 @@ std::variant<batch, refusal> batch_for(const recipe::recipe& r, const order& wan
     auto a = answer_to(r, wanted, fitted);
     if (const auto* no = std::get_if<refusal>(&a)) return *no;
     auto& given = std::get<answer>(a);
+    if (!is_written) add_whole_pieces(r.product(), given);
     auto result = scale_each(r, factors_for(r, given.factor, fitted), given.each);
     leave_of_product(result.components.back(), given.factor);
     result.reckoning = std::move(given.reckoning);

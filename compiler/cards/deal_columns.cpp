@@ -43,14 +43,24 @@ class column_dealer {
     styles::table table_of(std::size_t i) const {
         styles::table result;
         for (const auto& of_batch : cards_) result.headings.push_back(of_batch[i].batch);
-        for (auto& row : batch_rows(batches_, cards_, i))
+        for (auto& row : batch_rows(batches_, cards_, i)) {
+            for (auto& cell : row.cells) cell = unbroken(cell);
             result.rows.push_back(
                 {std::move(row.name), std::move(row.preparation), std::move(row.cells)});
+        }
         styles::table_row makes{"makes", "", {}};
-        for (const auto& of_batch : cards_) makes.figures.push_back(made_of(of_batch[i].yield));
+        for (const auto& of_batch : cards_)
+            makes.figures.push_back(unbroken(made_of(of_batch[i].yield)));
         const bool is_said = std::any_of(makes.figures.begin(), makes.figures.end(),
                                          [](const auto& f) { return !f.empty(); });
         if (is_said) result.rows.push_back(std::move(makes));
+        return result;
+    }
+
+    /// A number stays beside its unit.
+    static std::string unbroken(const std::string& text) {
+        std::string result;
+        for (const char c : text) result += c == ' ' ? "\u00a0" : std::string(1, c);
         return result;
     }
 

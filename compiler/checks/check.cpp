@@ -86,6 +86,7 @@ grammar::diagnostics check(const recipe::recipe& r) {
     check_demand(r, messages);
     check_pairs(r, messages);
     check_left_over(r, messages);
+    check_order(r, messages);
     check_amounts(r, messages);
     check_neighbours(r, messages);
     add_measurable(r, messages);

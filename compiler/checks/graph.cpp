@@ -96,6 +96,17 @@ void check_left(const recipe::recipe& r, const component& c, const recipe::deman
     to.push_back(std::move(message));
 }
 
+/// A line of one component that uses another which is written below it in the same file.
+void say_made_below(const recipe::line& l, const component& used, grammar::diagnostics& to) {
+    to.push_back({"used-before-made",
+                  grammar::severity::hint,
+                  l.where,
+                  fmt::format("{} is used here, and it is made further down", used.title),
+                  {{"it is made here; the cards come in the order of making all the same",
+                    used.written->title.where}},
+                  {{"put what is made first above, for those who read from the top", {}}}});
+}
+
 } // namespace
 
 void check_pairs(const recipe::recipe& r, grammar::diagnostics& to) {
@@ -106,6 +117,17 @@ void check_pairs(const recipe::recipe& r, grammar::diagnostics& to) {
 void check_left_over(const recipe::recipe& r, grammar::diagnostics& to) {
     const auto demands = recipe::demands_of(r);
     for (std::size_t i = 0; i < demands.size(); ++i) check_left(r, r.components[i], demands[i], to);
+}
+
+void check_order(const recipe::recipe& r, grammar::diagnostics& to) {
+    for (const auto& c : r.components)
+        for (const auto& l : c.lines) {
+            if (!l.component || c.is_assembly) continue; // that it stands last is asked elsewhere
+            const auto& used = r.components[*l.component];
+            const auto there = used.written->title.where;
+            if (there.file == l.where.file && there.begin > l.where.begin)
+                say_made_below(l, used, to);
+        }
 }
 
 } // namespace benchcard::checks

@@ -14,4 +14,7 @@ void check_pairs(const recipe::recipe& r, grammar::diagnostics& to);
 /// from a file that others use too.
 void check_left_over(const recipe::recipe& r, grammar::diagnostics& to);
 
+/// A component that is used above the place where it is made. That is allowed, and reads badly.
+void check_order(const recipe::recipe& r, grammar::diagnostics& to);
+
 } // namespace benchcard::checks

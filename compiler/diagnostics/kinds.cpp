@@ -102,6 +102,7 @@ std::vector<kind_entry> recipe_kinds() {
         {"unusable-figure", error, "a weight in a definition that cannot be used"},
         {"unused-component", warning, "a component that no other part uses"},
         {"unused-ingredient", warning, "an ingredient that no step uses"},
+        {"used-before-made", hint, "a component used above where it is made"},
         {"yeast-high", hint, "so much yeast that the dough races"},
         {"yeast-low", hint, "too little yeast for the time it has"},
     };

@@ -119,6 +119,15 @@ TEST_CASE("the written batch is made as written where nothing is ordered") {
     CHECK(*std::get<batch::batch>(b).components[0].left_pieces == 6);
 }
 
+TEST_CASE("an order that comes to part of a piece names those beside it that do not") {
+    const auto c = compiled(tarts); // 12 tarts
+    CHECK(made(c->meaning, batch::scaled{exact(9, 8)}).reckoning ==
+          std::vector<std::string>{"13½ tarts: for whole ones order 13, × 1.083, or 14, × 1.167"});
+    CHECK(made(c->meaning, batch::scaled{exact(1, 24)}).reckoning ==
+          std::vector<std::string>{"½ tart: for whole ones order 1, × 0.083"});
+    CHECK(made(c->meaning, batch::scaled{exact(5, 4)}).reckoning.empty());
+}
+
 TEST_CASE("whole batches leave the rest over") {
     const auto c = compiled(tarts);
     const auto b = made(c->meaning, make_of("20 tarts"), fit::whole);

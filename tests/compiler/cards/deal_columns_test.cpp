@@ -18,6 +18,13 @@ std::vector<styles::card> cards_for(const std::string& text, const std::vector<e
     return cards::deal_columns(batches);
 }
 
+/// With no-break spaces (U+00A0).
+strings unbroken(strings texts) {
+    for (auto& t : texts)
+        for (auto at = t.find(' '); at != t.npos; at = t.find(' ')) t.replace(at, 1, "\u00a0");
+    return texts;
+}
+
 std::string plain(const styles::paragraph& p) {
     std::string result;
     for (const auto& r : p) result += r.text;
@@ -37,11 +44,13 @@ TEST_CASE("a column a batch, and the names once") {
     CHECK(card.table.headings == strings{"× ½", "× 1", "× 2"});
     REQUIRE(card.table.rows.size() == 5);
     CHECK(card.table.rows[0] ==
-          styles::table_row{"plain flour", "sifted", {"300 g", "600 g", "1200 g"}});
-    CHECK(card.table.rows[1] == styles::table_row{"fine salt", "", {"6 g", "12 g", "24 g"}});
-    CHECK(card.table.rows[3] == styles::table_row{"mix", "", {"500 g", "1000 g", "2000 g"}});
+          styles::table_row{"plain flour", "sifted", unbroken({"300 g", "600 g", "1200 g"})});
+    CHECK(card.table.rows[1] ==
+          styles::table_row{"fine salt", "", unbroken({"6 g", "12 g", "24 g"})});
+    CHECK(card.table.rows[3] ==
+          styles::table_row{"mix", "", unbroken({"500 g", "1000 g", "2000 g"})});
     CHECK(card.table.rows[4] ==
-          styles::table_row{"makes", "", {"10 rolls", "20 rolls", "40 rolls"}});
+          styles::table_row{"makes", "", unbroken({"10 rolls", "20 rolls", "40 rolls"})});
     CHECK(card.weigh_out.empty());
     CHECK(card.totals.empty());
     CHECK(card.batch == "");

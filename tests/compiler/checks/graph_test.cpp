@@ -98,4 +98,17 @@ TEST_CASE("a component may be counted by its piece though its mix is not known")
                              "tart\n1 case Pastry\n")) == kinds{"unknown-ingredient"});
 }
 
+TEST_CASE("what is used above where it is made is shown at its use") {
+    const std::string custard =
+        "component: Custard\nmakes: 400 g\n400 g whole milk\n- Boil [milk].\n";
+    const std::string trifle =
+        "component: Trifle\n400 g Custard\n200 g raspberries\n- Pour [Custard] over "
+        "[raspberries].\n";
+    CHECK(kinds_of(*compiled("recipe: Trifle\n" + custard + trifle)).empty());
+    const auto c = compiled("recipe: Trifle\n" + trifle + custard);
+    REQUIRE(kinds_of(*c) == kinds{"used-before-made"});
+    CHECK(c->messages.front().message == "Custard is used here, and it is made further down");
+    CHECK(c->files.sources[0].text_of(c->messages.front().where) == "400 g Custard");
+}
+
 } // namespace benchcard::testing
