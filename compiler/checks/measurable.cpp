@@ -55,15 +55,24 @@ bool is_weighed_finely(const line& l) {
            std::find(std::begin(names), std::end(names), l.what->name) != std::end(names);
 }
 
-/// The least that is weighed of an ingredient, in grams: a bench scale shows whole grams; of
-/// spices half of one is weighed (common practice).
-exact least_weighed(const line& l) {
-    return l.what && l.what->family == "spices" ? exact(1, 2) : exact(1);
+/// The least that is weighed of an ingredient, and why.
+struct least_weight {
+    exact grams;
+    std::string reason;
+};
+least_weight least_weighed(const line& l, const std::optional<exact>& scale_step) {
+    if (scale_step)
+        return {*scale_step, fmt::format("the scale here shows steps of {} (`scale-step:`)",
+                                         in_grams(*scale_step))};
+    const bool is_spice = l.what && l.what->family == "spices";
+    return {is_spice ? exact(1, 2) : exact(1),
+            "common practice: scales that show whole grams, and half a gram of a spice"};
 }
 
 class measure_checker {
   public:
-    explicit measure_checker(grammar::diagnostics& to) : to_(to) {}
+    measure_checker(const std::optional<exact>& scale_step, grammar::diagnostics& to)
+        : scale_step_(scale_step), to_(to) {}
 
     void check(const line& l) {
         if (l.some) return;
@@ -74,18 +83,19 @@ class measure_checker {
             if (q.is != grammar::amount::sort::number || q.about) continue;
             if (check_number(l, m)) return;
         }
+        const auto least = least_weighed(l, scale_step_);
         const bool is_light = terms.size() == 1 && terms.front().in &&
                               measures::weight_of(*terms.front().in) && l.grams &&
-                              l.grams->used < least_weighed(l);
+                              l.grams->used < least.grams;
         if (is_light && !l.component && !is_weighed_finely(l))
             say(l,
                 fmt::format("{} of {} is less than a kitchen scale shows", in_grams(l.grams->used),
                             l.name),
-                "common practice: scales that show whole grams, and half a gram of a spice",
-                "give it in spoons or pinches, or to the gram");
+                least.reason, "give it in spoons or pinches, or to the gram");
     }
 
   private:
+    const std::optional<exact>& scale_step_;
     grammar::diagnostics& to_;
 
     bool check_number(const line& l, const grammar::measure& m) {
@@ -123,7 +133,7 @@ class measure_checker {
 } // namespace
 
 void check_measurable(const recipe::recipe& r, grammar::diagnostics& to) {
-    measure_checker checker(to);
+    measure_checker checker(r.scale_step, to);
     for (const auto& c : r.components)
         for (const auto& l : c.lines) checker.check(l);
 }

@@ -43,4 +43,15 @@ TEST_CASE("what is lighter than a scale shows is asked about, but not what is we
     }
 }
 
+TEST_CASE("a house whose scale is finer weighs less, and one whose is coarser more") {
+    const auto said = [](const std::string& step, const std::string& amount) {
+        return kinds_of(*compiled("recipe: Biscuits\nscale-step: " + step +
+                                  "\n500 g plain flour\n" + amount + " fine salt\n"));
+    };
+    CHECK(said("0.1 g", "0.4 g").empty());
+    CHECK(said("0.5 g", "0.4 g") == kinds{"not-measurable"});
+    CHECK(said("5 g", "5 g").empty());
+    CHECK(said("5 g", "4 g") == kinds{"not-measurable"});
+}
+
 } // namespace benchcard::testing

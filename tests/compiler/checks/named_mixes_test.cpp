@@ -88,4 +88,35 @@ TEST_CASE("biscuits: fat and sugar against flour, oats with it") {
     CHECK(said_of("Biscuit base", "300 g plain flour\n600 g unsalted butter").empty());
 }
 
+TEST_CASE("the bounds of each named mix, all common practice") {
+    const auto is_fine = [](const std::string& title, const std::string& lines) {
+        return said_of(title, lines).empty();
+    };
+    const auto is = [](const std::string& title, const std::string& lines,
+                       const std::string& kind) { return said_of(title, lines) == kinds{kind}; };
+    const std::string flour = "1000 g plain flour\n";
+    CHECK(is_fine("Short pastry", flour + "1250 g lard"));
+    CHECK(is("Short pastry", flour + "1251 g lard", "pastry-fat"));
+    CHECK(is_fine("Short pastry", flour + "160 g lard"));
+    CHECK(is("Short pastry", flour + "159 g lard", "pastry-fat"));
+    CHECK(is("Choux paste", flour + "2000 g water\n790 g eggs", "choux-egg"));
+    CHECK(is_fine("Choux paste", flour + "2000 g water\n800 g eggs"));
+    CHECK(is("Custard", "1000 g whole milk\n29 g egg yolks", "custard-egg"));
+    CHECK(is_fine("Custard", "1000 g whole milk\n30 g egg yolks"));
+    CHECK(is("Custard", "1000 g whole milk\n1101 g egg yolks", "custard-egg"));
+    CHECK(is("Jam", "1000 g strawberries\n199 g caster sugar", "jam-sugar"));
+    CHECK(is_fine("Jam", "1000 g strawberries\n200 g caster sugar"));
+    CHECK(is("Jam", "1000 g strawberries\n2001 g caster sugar", "jam-sugar"));
+    CHECK(is("Ganache", "1000 g dark chocolate\n199 g double cream", "ganache-cream"));
+    CHECK(is_fine("Ganache", "1000 g dark chocolate\n200 g double cream"));
+    CHECK(is("Ganache", "1000 g dark chocolate\n4001 g double cream", "ganache-cream"));
+    const std::string sponge = "1000 g plain flour\n1000 g eggs\n";
+    CHECK(is("Sponge", sponge + "399 g caster sugar", "sponge-sugar"));
+    CHECK(is_fine("Sponge", sponge + "400 g caster sugar"));
+    CHECK(is("Sponge", sponge + "2601 g caster sugar", "sponge-sugar"));
+    CHECK(is("Meringue", "1000 g egg whites\n699 g caster sugar", "meringue-sugar"));
+    CHECK(is_fine("Meringue", "1000 g egg whites\n700 g caster sugar"));
+    CHECK(is("Meringue", "1000 g egg whites\n4501 g caster sugar", "meringue-sugar"));
+}
+
 } // namespace benchcard::testing
