@@ -62,6 +62,20 @@ struct table {
     bool operator==(const table&) const = default;
 };
 
+/// How figures came about: a heading, and lines that belong further and further under it.
+struct figure_line {
+    std::size_t depth = 0; ///< 0 for what the next ones explain
+    std::string text;
+
+    bool operator==(const figure_line&) const = default;
+};
+struct figures {
+    std::string title;
+    std::vector<figure_line> lines;
+
+    bool operator==(const figures&) const = default;
+};
+
 struct card {
     std::string title;            ///< the component
     std::string recipe;           ///< the recipe it belongs to; empty when it is the title
@@ -86,6 +100,11 @@ struct card {
     std::string number;      ///< `card 2 of 3`
     std::string fingerprint; ///< `7K4Q-92`
     std::string language;    ///< of the words, as in BCP 47: `en`
+    bool is_recipe = false;  ///< a whole recipe: its pages are numbered
+    /// Of a whole recipe the cards of its components, in turn; else none. Their own allergens,
+    /// cautions and feet are empty, for they stand once on the whole.
+    std::vector<card> parts;
+    std::vector<styles::figures> figures; ///< where the amounts come from; may be empty
 
     bool operator==(const card&) const = default;
 };

@@ -20,16 +20,25 @@ constexpr paper all_papers[] = {
 
 char small_letter(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
+bool same_word(std::string_view a, std::string_view b) {
+    return std::ranges::equal(a, b, {}, small_letter, small_letter);
+}
+
 } // namespace
+
+paper turned(const paper& sheet) {
+    return {sheet.name, std::max(sheet.width, sheet.height), std::min(sheet.width, sheet.height)};
+}
 
 std::span<const paper> papers() { return all_papers; }
 
 std::optional<paper> paper_named(std::string_view name) {
-    for (const auto& p : all_papers) {
-        const bool same =
-            std::ranges::equal(p.name, name, {}, {}, [](char c) { return small_letter(c); });
-        if (same) return p;
-    }
+    const auto blank = name.find(' ');
+    const auto word = blank == name.npos ? "" : name.substr(name.find_last_of(' ') + 1);
+    const bool landscape = same_word(word, "landscape");
+    if (blank != name.npos && !landscape && !same_word(word, "portrait")) return std::nullopt;
+    for (const auto& p : all_papers)
+        if (same_word(name.substr(0, blank), p.name)) return landscape ? turned(p) : p;
     return std::nullopt;
 }
 

@@ -16,26 +16,36 @@ std::string with_wheat(const std::string& name) {
 
 styles::paragraph allergen_strip(const safety::allergens& a, safety::law whose) {
     styles::paragraph p;
-    const auto add = [&](const std::string& before, const std::vector<std::string>& names,
-                         bool strong, std::string_view after = "") {
-        if (names.empty()) return;
+    const auto begin = [&](const std::string& before) {
         p.push_back({(p.empty() ? "" : ". ") + before, false});
-        for (std::size_t i = 0; i < names.size(); ++i) {
-            if (i > 0) p.push_back({" · ", false});
-            p.push_back({strong ? with_wheat(names[i]) : names[i], strong});
-        }
-        if (!after.empty()) p.push_back({std::string(after), false});
+    };
+    const auto part = [&] {
+        if (p.back().strong || !p.back().text.ends_with(' ')) p.push_back({" · ", false});
     };
     const auto add_by_law = [&](const std::string& before, const std::vector<std::string>& names) {
+        if (names.empty()) return;
+        begin(before);
         const auto sorted = safety::sorted_by_law(names, whose);
-        add(before, sorted.listed, true);
-        add(before, sorted.eu_only, true, " (EU list only)");
-        add(before, sorted.us_only, true, " (US list only)");
-        add(before, sorted.others, true, safety::said_of_others(whose));
+        // Behind each name, so that it is said of no other.
+        const auto add = [&](const std::vector<std::string>& of_list, std::string_view whose_list) {
+            for (const auto& name : of_list) {
+                part();
+                p.push_back({with_wheat(name), true});
+                if (!whose_list.empty()) p.push_back({std::string(whose_list), false});
+            }
+        };
+        add(sorted.listed, "");
+        add(sorted.eu_only, " (EU list only)");
+        add(sorted.us_only, " (US list only)");
+        add(sorted.others, safety::said_of_others(whose));
     };
     add_by_law("Contains ", a.contains);
     add_by_law("May contain ", a.may_contain);
-    add("Check the packet of ", a.check_packet, false);
+    if (!a.check_packet.empty()) begin("Check the packet of ");
+    for (const auto& name : a.check_packet) {
+        part();
+        p.push_back({name, false});
+    }
     return p;
 }
 

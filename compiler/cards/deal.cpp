@@ -181,7 +181,7 @@ class dealer {
         result.percent_heading = "% of " + c.of->percent->text;
         for (std::size_t i = 0; i < result.weigh_out.size(); ++i)
             result.weigh_out[i].percent = std::move(found->of_lines[i]);
-        for (auto& t : found->totals) result.totals.push_back(std::move(t));
+        if (found->total) result.totals.push_back(std::move(*found->total));
     }
 
     std::vector<styles::total_row> totals_of(const component_batch& c) const {

@@ -32,6 +32,9 @@ class card_lines {
         for (const auto& p : c.notes) add("note", p);
         if (!c.keeping.empty()) add("keeping", c.keeping);
         add("foot", {c.made_label, c.revision, c.footnote, c.language});
+        // Where the figures come from is no part of what is made: it is not counted.
+        for (const auto& part : c.parts)
+            for (auto& line : said_on(part)) lines_.push_back(std::move(line));
         return std::move(lines_);
     }
 

@@ -100,9 +100,7 @@ std::string said_brought(const component_batch& c, const batch::batch& b,
 /// What milk and eggs hold of water is known in round figures: there the hydration is, too.
 styles::total_row hydration_of(const contents& held) {
     const exact percent = held.water / held.base * 100;
-    if (held.hidden_water > 0)
-        return {measures::in_decimals(percent, 0), "%",
-                "hydration, about: the water in milk, eggs and fat counted"};
+    if (held.hidden_water > 0) return {measures::in_decimals(percent, 0), "%", "hydration, about"};
     return {measures::in_decimals(percent, 1), "%",
             fmt::format("hydration: {} water", said_grams(held.water))};
 }
@@ -129,12 +127,17 @@ std::optional<percentages> percentages_of(const component_batch& c, const batch:
     for (const auto& l : c.lines)
         result.of_lines.push_back(l.grams ? said_percent(l.grams->used / held.base * 100) : "");
     const auto total = total_of(c);
-    if (total)
-        result.totals.push_back({measures::in_decimals(*total / held.base * 100, 1), "%",
-                                 fmt::format("of {} {} in all{}", said_grams(held.base), base,
-                                             said_brought(c, b, all))});
+    if (!total) return result;
+    const auto percent = measures::in_decimals(*total / held.base * 100, 1);
+    const auto whole =
+        fmt::format("of {} {} in all{}", said_grams(held.base), base, said_brought(c, b, all));
     const bool is_of_flour = std::find(wanted.begin(), wanted.end(), "flour") != wanted.end();
-    if (is_of_flour && total && held.water > 0) result.totals.push_back(hydration_of(held));
+    if (is_of_flour && held.water > 0) {
+        result.total = hydration_of(held);
+        result.total->text += fmt::format("; {} % {}", percent, whole);
+    } else {
+        result.total = {percent, "%", whole};
+    }
     return result;
 }
 

@@ -11,8 +11,9 @@ namespace benchcard::cards {
 
 /// Baker's percentages of a component: each line and the whole against what `percent:` names.
 struct percentages {
-    std::vector<std::string> of_lines;     ///< `62.5 %`, one a line; empty where it has no weight
-    std::vector<styles::total_row> totals; ///< all lines, and of flour the hydration
+    std::vector<std::string> of_lines; ///< `62.5 %`, one a line; empty where it has no weight
+    /// All lines, and of flour the hydration: `59 %`, `hydration, about; 228.7 % of 820 g flour`.
+    std::optional<styles::total_row> total;
 };
 
 /// Reckoned against all of the base that is in the component: in its own lines, and in what it

@@ -42,23 +42,24 @@ class explainer {
   public:
     explicit explainer(const batch::batch& b) : b_(b) {}
 
-    std::string run() {
-        add(0,
+    std::vector<styles::figures> run() {
+        begin(
             fmt::format("{}: everything × {} ({})", b_.of->title, number(b_.factor), "the batch"));
         for (const auto& text : b_.reckoning) add(1, text);
         for (const auto& c : b_.components) explain(c);
-        if (worst_ > 0) add(0, "\nThe largest rounding here is " + said_worst() + ".");
-        return std::move(text_);
+        if (worst_ > 0) begin("The largest rounding here is " + said_worst() + ".");
+        return std::move(told_);
     }
 
-    std::string run(const weigh_line& l, const batch::component_batch& c) {
+    std::vector<styles::figure_line> run(const weigh_line& l, const batch::component_batch& c) {
+        begin("");
         explain(l, c);
-        return std::move(text_);
+        return std::move(told_.front().lines);
     }
 
   private:
     const batch::batch& b_;
-    std::string text_;
+    std::vector<styles::figures> told_;
     exact worst_ = 0;
     std::string worst_at_;
 
@@ -66,12 +67,14 @@ class explainer {
         return measures::in_decimals(worst_ * 100, 2) + " % (" + worst_at_ + ")";
     }
 
-    void add(std::size_t depth, const std::string& line) {
-        text_ += std::string(2 * depth, ' ') + line + "\n";
+    void begin(std::string title) { told_.push_back({std::move(title), {}}); }
+    /// A line under the title, which is of depth 0.
+    void add(std::size_t depth, std::string line) {
+        told_.back().lines.push_back({depth - 1, std::move(line)});
     }
 
     void explain(const batch::component_batch& c) {
-        add(0, "\n" + c.of->title);
+        begin(c.of->title);
         const auto before = std::exchange(worst_, 0);
         const auto before_at = worst_at_;
         for (const auto& l : c.lines) explain(l, c);
@@ -261,12 +264,25 @@ class explainer {
     }
 };
 
+std::string as_text(const std::vector<styles::figure_line>& lines) {
+    std::string result;
+    for (const auto& l : lines) result += std::string(2 * (l.depth + 1), ' ') + l.text + "\n";
+    return result;
+}
+
 } // namespace
 
-std::string why(const batch::batch& b) { return explainer(b).run(); }
+std::vector<styles::figures> explained(const batch::batch& b) { return explainer(b).run(); }
+
+std::string why(const batch::batch& b) {
+    std::string result;
+    for (const auto& part : explained(b))
+        result += (result.empty() ? "" : "\n") + part.title + "\n" + as_text(part.lines);
+    return result;
+}
 
 std::string why_of(const weigh_line& l, const batch::component_batch& c, const batch::batch& b) {
-    return explainer(b).run(l, c);
+    return as_text(explainer(b).run(l, c));
 }
 
 } // namespace benchcard::cards

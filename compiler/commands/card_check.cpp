@@ -2,6 +2,7 @@
 
 #include "compiler/cards/deal.hpp"
 #include "compiler/cards/record.hpp"
+#include "compiler/cards/whole.hpp"
 #include "compiler/commands/files.hpp"
 #include "compiler/commands/order_options.hpp"
 #include "compiler/commands/ordered.hpp"
@@ -75,12 +76,15 @@ class card_checking {
             return {};
         }
         const auto batch = ordered(*c, placed.order, placed.fit, code);
-        return batch ? cards::deal(*batch) : std::vector<styles::card>{};
+        if (!batch) return {};
+        auto all = cards::deal(*batch);
+        if (all.size() > 1) all.push_back(cards::whole_recipe(*batch, {}));
+        return all;
     }
 
     std::string is_current(const styles::card& c) const {
-        return fmt::format("{} is current: {}, {} of {}\n", options_.fingerprint, c.title, c.number,
-                           options_.file);
+        return fmt::format("{} is current: {}, {} of {}\n", options_.fingerprint, c.title,
+                           c.is_recipe ? "the whole" : c.number, options_.file);
     }
 
     const styles::card* with_fingerprint(const std::vector<styles::card>& all) const {

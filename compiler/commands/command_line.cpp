@@ -104,6 +104,7 @@ struct command_line {
     convert_options converted;
     label_options labelled;
     std::vector<std::string> amount_words, made, frozen;
+    std::string flip;
     bool list_wanted = false;
 };
 
@@ -209,6 +210,17 @@ void add_weigh(CLI::App& app, command_line& line) {
     });
 }
 
+/// The edge over which sheets are turned; nothing where they are printed on one side.
+std::optional<layout::flip> flip_of(const CLI::App& command, const std::string& edge) {
+    if (command.count("--two-sided") == 0) return std::nullopt;
+    if (edge == "long") return layout::flip::long_edge;
+    if (edge == "short") return layout::flip::short_edge;
+    throw wrong_line{fmt::format("--two-sided takes the edge over which the sheet is turned, long "
+                                 "or short, and not `{}`",
+                                 edge),
+                     {"for example: --two-sided long"}};
+}
+
 void run_print(const CLI::App& command, command_line& line) {
     auto& printed = line.printed;
     expect_names(printed.files);
@@ -226,6 +238,9 @@ void run_print(const CLI::App& command, command_line& line) {
     if (printed.record && !printed.batches.empty())
         throw wrong_line{"--record keeps cards of one batch, and --batch shows several",
                          {"for example: --record --scale 2"}};
+    printed.two_sided = flip_of(command, line.flip);
+    if (printed.chart && !printed.cards.empty())
+        throw wrong_line{"--chart is one sheet: --card is for the cards of recipes", {}};
     if (printed.chart && (printed.fit || !printed.batches.empty() ||
                           !std::holds_alternative<batch::as_written>(printed.order)))
         throw wrong_line{"--chart is the same for every batch: leave the order out", {}};
@@ -240,12 +255,31 @@ void add_print(CLI::App& app, command_line& line) {
         ->required()
         ->type_name("OUT.pdf");
     add_order(*command, line.order);
-    command->add_option("--style", printed.style, "How the cards look; otherwise station")
+    command
+        ->add_option("--card", printed.cards,
+                     "Only the card of this component; again for each more")
+        ->type_name("NAME")
+        ->allow_extra_args(false);
+    command
+        ->add_option("--style", printed.style,
+                     "How the cards look: station, hand, sheet, office, or a\n"
+                     "file of your own; otherwise station")
         ->type_name("NAME");
     command
         ->add_option("--paper", printed.paper,
-                     "A4, A5, A6, letter, half-letter, 5x8, 4x6 or 3x5;\notherwise the style's own")
+                     "A4, A5, A6, letter, half-letter, 5x8, 4x6 or 3x5; turned:\n"
+                     "'A5 landscape'; otherwise the style's own")
         ->type_name("SIZE");
+    command
+        ->add_option("--two-sided", line.flip,
+                     "For printing on both sides: the edge over which sheets are\n"
+                     "turned, long or short; a card begins on a front")
+        ->type_name("EDGE");
+    command
+        ->add_option("--copies-per-sheet", printed.copies,
+                     "So many copies of each card on a sheet, for --style sheet")
+        ->type_name("N")
+        ->check(CLI::Range(1, 99));
     command->add_flag("--record", printed.record,
                       "Keep what the cards say in a file beside the recipe,\n"
                       "tart.cards of tart.recipe, for check --card");
@@ -258,6 +292,8 @@ void add_print(CLI::App& app, command_line& line) {
                   "benchcard print tart.recipe -o tart.pdf --scale 1/2 --paper A4",
                   "benchcard print tart.recipe -o small.pdf --tin '20 cm round'",
                   "benchcard print tart.recipe -o sizes.pdf --batch '1/2, 1, 2'",
+                  "benchcard print tart.recipe -o cream.pdf --card 'Almond cream'",
+                  "benchcard print tart.recipe -o sheet.pdf --style sheet --two-sided long",
                   "benchcard print --chart house/*.recipe -o chart.pdf --measures us"}));
     command->callback([&line, command] { run_print(*command, line); });
 }

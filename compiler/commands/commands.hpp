@@ -3,6 +3,7 @@
 #include "compiler/batch/batch.hpp"
 #include "compiler/label/dates.hpp"
 #include "compiler/measures/systems.hpp"
+#include "styles/layout/impose.hpp"
 
 #include <optional>
 #include <string>
@@ -61,10 +62,13 @@ struct print_options {
     batch::order order;
     std::optional<batch::fit> fit;
     std::vector<exact> batches; ///< several factors, side by side on each card, instead of an order
-    std::string style;          ///< empty for the usual one
-    std::string paper;          ///< empty for the style's own
-    bool chart = false;         ///< a wall chart instead of cards
-    bool record = false;        ///< keeps what the cards say in a file beside each recipe
+    std::vector<std::string> cards; ///< names of components; none for all
+    std::string style;              ///< a name, or the path of a file; empty for the usual one
+    std::string paper;              ///< empty for the style's own
+    std::optional<layout::flip> two_sided;
+    std::size_t copies = 1; ///< of each card on a sheet
+    bool chart = false;     ///< a wall chart instead of cards
+    bool record = false;    ///< keeps what the cards say in a file beside each recipe
     std::vector<std::string> order_words = {}; ///< the order as it was given, for the record
     measures::system measures = measures::system::unstated;
 };

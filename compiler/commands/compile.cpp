@@ -75,9 +75,14 @@ std::unique_ptr<compiled> compile(const std::string& path, measures::system meas
     return compile_text(name, std::move(file.text), measures, read_file);
 }
 
-std::string shown_messages(const compiled& c, std::FILE* to) {
+std::string shown_messages(const grammar::diagnostics& messages,
+                           const std::vector<grammar::source>& sources, std::FILE* to) {
     const auto use = wants_colour(to) ? diagnostics::colour::yes : diagnostics::colour::no;
-    return diagnostics::render_all(c.messages, c.files.sources, use);
+    return diagnostics::render_all(messages, sources, use);
+}
+
+std::string shown_messages(const compiled& c, std::FILE* to) {
+    return shown_messages(c.messages, c.files.sources, to);
 }
 
 void print_messages(const compiled& c) { complain(shown_messages(c, stderr)); }

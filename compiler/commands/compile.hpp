@@ -25,6 +25,11 @@ std::unique_ptr<compiled> compile(const std::string& path, measures::system meas
 std::unique_ptr<compiled> compile_text(std::string name, std::string text,
                                        measures::system measures, const recipe::file_reader& read);
 
+/// Messages about some files as they are shown on `to`: in colour on a terminal unless NO_COLOR is
+/// set.
+std::string shown_messages(const grammar::diagnostics& messages,
+                           const std::vector<grammar::source>& sources, std::FILE* to);
+
 /// The messages as they are shown on `to`: in colour on a terminal unless NO_COLOR is set.
 std::string shown_messages(const compiled& c, std::FILE* to);
 

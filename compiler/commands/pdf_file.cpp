@@ -1,5 +1,6 @@
 #include "compiler/commands/pdf_file.hpp"
 
+#include "compiler/commands/compile.hpp"
 #include "compiler/commands/files.hpp"
 #include "styles/layout/lay_out.hpp"
 #include "styles/pdf/paint.hpp"
@@ -32,26 +33,82 @@ void print_plainly(const grammar::diagnostics& messages) {
     }
 }
 
-} // namespace
+/// Whether a style is named by its file: no style that is built in has a dot or a slash.
+bool is_path(const std::string& name) { return name.find_first_of("./") != name.npos; }
 
-std::optional<look> find_look(const print_options& options, const std::string& usual) {
-    const auto& name = options.style.empty() ? usual : options.style;
-    const auto style = styles::built_in_style(name);
-    if (!style) {
-        complain(fmt::format("benchcard: there is no style `{}`; there are: {}\n", name,
-                             listed(styles::built_in_style_names())));
+std::optional<styles::style> style_in_file(const std::string& path) {
+    auto file = read_file(path);
+    if (!file.is_read) {
+        complain(fmt::format("benchcard: the style {} cannot be read: {}\n", path, file.failure));
         return std::nullopt;
     }
-    if (options.paper.empty()) return look{*style, style->sheet};
-    const auto sheet = styles::paper_named(options.paper);
+    const std::vector<grammar::source> sources = {{0, path, std::move(file.text)}};
+    grammar::diagnostics messages;
+    auto style = styles::read_style(sources.front(), messages);
+    complain(shown_messages(messages, sources, stderr));
+    if (grammar::has_errors(messages)) return std::nullopt;
+    return style;
+}
+
+std::optional<styles::style> style_named(const std::string& name) {
+    if (is_path(name)) return style_in_file(name);
+    auto style = styles::built_in_style(name);
+    if (!style)
+        complain(fmt::format("benchcard: there is no style `{}`; there are: {}\n"
+                             "     = help: one of your own is named by its file: {}.style\n",
+                             name, listed(styles::built_in_style_names()), name));
+    return style;
+}
+
+std::optional<styles::paper> paper_for(const print_options& options, const styles::style& style) {
+    if (options.paper.empty()) return style.sheet;
+    auto sheet = styles::paper_named(options.paper);
     if (!sheet) {
         std::vector<std::string_view> names;
         for (const auto& p : styles::papers()) names.push_back(p.name);
-        complain(fmt::format("benchcard: there is no paper `{}`; there are: {}\n", options.paper,
-                             listed(names)));
+        complain(fmt::format("benchcard: there is no paper `{}`; there are: {}\n"
+                             "     = help: each also turned: 'a5 landscape'\n",
+                             options.paper, listed(names)));
+    }
+    return sheet;
+}
+
+/// The pages of a card; on two-sided sheets fronts and backs in turn.
+std::vector<layout::page> pages_of(const styles::card& card, const look& how,
+                                   const layout::font_metrics& metrics) {
+    auto pages = layout::lay_out(card, how.style, how.on.card, metrics);
+    if (!how.two_sided) return pages;
+    if (pages.size() % 2 == 1)
+        pages.push_back(layout::back_of(card, how.style, how.on.card, metrics));
+    layout::settle_backs(pages, how.style, how.on.sheet, *how.two_sided);
+    return pages;
+}
+
+} // namespace
+
+std::optional<look> find_look(const print_options& options, const std::string& usual) {
+    const auto style = style_named(options.style.empty() ? usual : options.style);
+    if (!style) return std::nullopt;
+    const auto sheet = paper_for(options, *style);
+    if (!sheet) return std::nullopt;
+    const auto grid = layout::grid_for(*style, *sheet);
+    if (!grid) {
+        const auto cards = style->cut->to
+                               ? "card of " + std::string(style->cut->to->name)
+                               : fmt::format("{} cards that are large enough", style->cut->number);
+        complain(fmt::format("benchcard: a sheet of {} holds no {}\n", sheet->name, cards));
         return std::nullopt;
     }
-    return look{*style, *sheet};
+    if (options.copies > grid->places()) {
+        complain(grid->is_cut()
+                     ? fmt::format("benchcard: a sheet of {} holds {} cards, and {} copies of each "
+                                   "are asked for\n",
+                                   sheet->name, grid->places(), options.copies)
+                     : "benchcard: this style puts one card on a sheet, so there are no copies of "
+                       "it on one\n     = help: for example: --style sheet\n");
+        return std::nullopt;
+    }
+    return look{*style, *grid, options.two_sided, options.copies};
 }
 
 int write_pdf(const std::vector<styles::card>& cards, const std::string& title, const look& how,
@@ -62,9 +119,9 @@ int write_pdf(const std::vector<styles::card>& cards, const std::string& title, 
     if (!fonts) return not_run;
     std::vector<layout::page> pages;
     for (const auto& card : cards)
-        for (auto& page : layout::lay_out(card, how.style, how.sheet, fonts->metrics))
-            pages.push_back(std::move(page));
-    const auto pdf = pdf::paint(pages, *fonts, {title, "en", "benchcard"});
+        for (auto& page : pages_of(card, how, fonts->metrics)) pages.push_back(std::move(page));
+    const auto sheets = layout::imposed(pages, how.on, how.copies, how.two_sided);
+    const auto pdf = pdf::paint(sheets, *fonts, {title, "en", "benchcard"});
     print_plainly(pdf.messages);
     if (!pdf) return is_of_the_text(pdf.messages) ? recipe_errors : not_run;
     if (const auto failure = write_file(output, pdf.bytes)) {

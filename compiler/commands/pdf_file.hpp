@@ -1,6 +1,7 @@
 #pragma once
 
 #include "compiler/commands/commands.hpp"
+#include "grammar/source.hpp"
 #include "styles/card.hpp"
 #include "styles/style.hpp"
 
@@ -10,14 +11,17 @@
 
 namespace benchcard::commands {
 
-/// How the cards of a PDF look, and on what paper.
+/// How the cards of a PDF look, and on what sheets they stand.
 struct look {
     styles::style style;
-    styles::paper sheet;
+    layout::grid on;
+    std::optional<layout::flip> two_sided;
+    std::size_t copies = 1;
 };
 
 /// The style and the paper that the command line asks for; `usual` is the style where it names
-/// none. Gives nothing, and says so on standard error, where there is no such style or paper.
+/// none. Gives nothing, and says so on standard error, where there is no such style or paper, or
+/// the style's file has errors.
 std::optional<look> find_look(const print_options& options, const std::string& usual);
 
 /// Lays the cards out, paints them and writes the PDF. Gives the exit code; what went wrong is said

@@ -17,6 +17,13 @@ double height_of(const std::vector<group>& groups) {
     return sum;
 }
 
+double height_with_space(const std::vector<block>& blocks) {
+    double sum = 0;
+    for (const auto& b : blocks)
+        if (!b.empty()) sum += b.groups.front().space_before + height_of(b.groups);
+    return sum;
+}
+
 row_measures measures_for(double size, double leading) {
     // Capitals of Noto Sans stand 0.714 of the size high and its letters hang 0.24 under.
     return {.pitch = size * leading, .above = size * 0.73, .below = size * 0.25};
@@ -57,11 +64,11 @@ double draw(const group& g, std::size_t first, std::size_t last, double left, do
     y += g.pad_below;
     if (g.rule_above > 0) {
         const double at = top + g.rule_above / 2;
-        on.shapes.push_back(line{left, at, left + width, at, g.rule_above});
+        on.shapes.push_back(line{left, at, left + width, at, g.rule_above, g.ink});
     }
     if (g.rule_below > 0) {
         const double at = y - g.rule_below / 2;
-        on.shapes.push_back(line{left, at, left + width, at, g.rule_below});
+        on.shapes.push_back(line{left, at, left + width, at, g.rule_below, g.ink});
     }
     if (g.box > 0)
         on.shapes.push_back(

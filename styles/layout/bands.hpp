@@ -23,6 +23,7 @@ struct group {
     double pad_above = 0, pad_below = 0;
     double rule_above = 0, rule_below = 0; ///< widths of rules over and under it; 0 for none
     double box = 0;                        ///< width of the line round it; 0 for none
+    styles::colour ink = styles::black;    ///< of its rules
     std::vector<double> dividers = {};     ///< x of upright rules from top to bottom
     bool keep_with_next = false;
     std::vector<band> bands = {};
@@ -41,6 +42,9 @@ struct block {
 
 /// The height of some groups one under the other, without the space before the first.
 double height_of(const std::vector<group>& groups);
+
+/// The height of some blocks one under the other, with the space before each.
+double height_with_space(const std::vector<block>& blocks);
 
 /// Lines that share a row with others: their first baselines are one.
 struct cell {

@@ -14,7 +14,8 @@ struct composing {
     const styles::style& look;
     sizes size;
     double width = 0;
-    double height = 0;      ///< of the text area, for parts that must leave room for others
+    double height = 0; ///< of the text area, for parts that must leave room for others
+    styles::colour accent = styles::black;
     bool long_foot = false; ///< the footnote is too long to be repeated, and stands alone
 };
 
@@ -31,6 +32,9 @@ block compose_allergens(const composing& with);
 block compose_cautions(const composing& with);
 block compose_notes(const composing& with);
 block compose_keeping(const composing& with);
+block compose_figures(const composing& with);
+/// Over a component in a whole recipe: its name, and how much of it is made.
+group compose_part_heading(const composing& with);
 
 /// The lowest lines of a page: revision and footnote, number and fingerprint. A footnote too
 /// long to be repeated is left out.

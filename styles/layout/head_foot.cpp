@@ -14,6 +14,7 @@ struct headline {
     const ready_text& batch;
     double size = 0;
     double width = 0;
+    styles::colour accent = styles::black;
 
     double pad() const { return size * 0.26; }
     double tab_width() const {
@@ -28,7 +29,7 @@ struct headline {
 rectangle tab_of(const headline& h, const type_line& batch, double x) {
     const double up = std::max(batch.above, h.size * 0.714) + h.size * 0.2;
     const double down = batch.below + h.size * 0.2;
-    return {x, -up, h.tab_width(), up + down, 0};
+    return {x, -up, h.tab_width(), up + down, 0, h.accent};
 }
 
 void put_tab(band& behind, const rectangle& tab) {
@@ -39,7 +40,7 @@ void put_tab(band& behind, const rectangle& tab) {
 
 std::vector<type_line> reversed(std::vector<type_line> lines) {
     for (auto& l : lines)
-        for (auto& run : l.runs) run.reversed = true;
+        for (auto& run : l.runs) run.ink = styles::white;
     return lines;
 }
 
@@ -105,7 +106,7 @@ std::vector<type_line> shortened(const ready_text& text, const ready_text& dots,
 
 block compose_head(const composing& with) {
     const auto& s = with.size;
-    const headline h{with.card.title, with.card.batch, title_size(with), with.width};
+    const headline h{with.card.title, with.card.batch, title_size(with), with.width, with.accent};
     block made;
     made.groups =
         headline_groups(h, evenly_broken(h.title, one_size(h.size), h.title_width()),
@@ -127,17 +128,20 @@ block compose_head(const composing& with) {
         under.bands = row_of({{lines, 0}}, measures);
     }
     under.rule_below = 1.6;
+    under.ink = with.accent;
     made.groups.push_back(std::move(under));
     return made;
 }
 
 block compose_short_head(const composing& with) {
-    const headline h{with.card.title, with.card.batch, with.look.title.least, with.width};
+    const headline h{with.card.title, with.card.batch, with.look.title.least, with.width,
+                     with.accent};
     block made;
     made.groups = headline_groups(
         h, shortened(h.title, with.card.dots, h.size, h.title_width(), 2),
         shortened(h.batch, with.card.dots, h.size, h.has_tab() ? h.width : with.width, 2));
-    made.groups.push_back({.pad_below = with.size.space * 0.5 + 2, .rule_below = 1.6});
+    made.groups.push_back(
+        {.pad_below = with.size.space * 0.5 + 2, .rule_below = 1.6, .ink = with.accent});
     made.groups.push_back({.pad_below = with.size.space * 0.8});
     return made;
 }

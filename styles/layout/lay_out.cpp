@@ -1,6 +1,8 @@
 #include "styles/layout/lay_out.hpp"
 
 #include "styles/layout/compose.hpp"
+#include "styles/layout/legibility.hpp"
+#include "styles/layout/spread.hpp"
 #include "styles/layout/stack.hpp"
 
 #include <algorithm>
@@ -34,13 +36,38 @@ std::size_t wrapped_lines(const block& weigh_out) {
     return extra;
 }
 
+/// Totals belong to what they add up: kept on one page with it.
+void join_totals(std::vector<block>& blocks, const std::vector<styles::block>& which) {
+    for (std::size_t i = 1; i < blocks.size(); ++i) {
+        if (which[i] != styles::block::totals || which[i - 1] != styles::block::weigh_out) continue;
+        auto& rows = blocks[i - 1].groups;
+        rows.insert(rows.end(), blocks[i].groups.begin(), blocks[i].groups.end());
+        blocks[i].groups.clear();
+    }
+}
+
+/// How the parts between head and foot are put side by side.
+struct arrangement {
+    std::size_t columns = 1; ///< that all flows through, from page to page
+    double left_share = 0;   ///< of the left half of a spread; 0 for no spread
+    bool bottom_at_right = false;
+};
+
 class setter {
   public:
-    setter(const card& of, const style& look, const paper& sheet, const font_metrics& metrics)
-        : card_(of), look_(look), metrics_(metrics), ready_(made_ready(of, look, metrics)) {
-        using styles::points_per_mm;
-        const double margin = std::max(look.margin, styles::least_margin);
-        area_ = {sheet.width * points_per_mm, sheet.height * points_per_mm, margin * points_per_mm};
+    setter(const card& of, const style& look, const paper& sheet, const font_metrics& metrics,
+           const box& inset = {})
+        : card_(of), look_(legible(look, metrics)), metrics_(metrics),
+          ready_(made_ready(of, look, metrics)) {
+        using styles::edge, styles::points_per_mm;
+        const auto clear = [&](edge at) { return styles::clear_at(look, at) * points_per_mm; };
+        area_ = {.sheet_width = sheet.width * points_per_mm,
+                 .sheet_height = sheet.height * points_per_mm,
+                 .left = clear(edge::left) + inset.left,
+                 .top = clear(edge::top) + inset.top,
+                 .right = clear(edge::right) + inset.right,
+                 .bottom = clear(edge::bottom) + inset.bottom};
+        if (sheet.is_turned()) arranged_ = for_turned_sheet();
     }
 
     std::vector<page> run() const {
@@ -72,6 +99,20 @@ class setter {
         return labelled(tried(best, runs_on).laid.pages);
     }
 
+    /// The head that a card's further pages have, and the foot.
+    page back() const {
+        const auto with = composed({}, ready_, area_.width());
+        auto bare = ready_;
+        bare.revision = bare.footnote = bare.foot = {};
+        composing foot_with = composed({}, bare, area_.width());
+        const auto foot = compose_foot(foot_with, mark(0, true, false, 0));
+        auto made = stacked({.head = compose_short_head(with)}, area_, [&](std::size_t, bool) {
+                        return foot;
+                    }).pages.front();
+        made.label = page_label(card_.number, "");
+        return made;
+    }
+
   private:
     static constexpr double some_air = 0.25, much_air = 0.5, much_larger = 0.25;
 
@@ -87,56 +128,222 @@ class setter {
         return static_cast<double>(good) / steps;
     }
 
-    attempt tried(fitting to, bool runs_on) const {
-        composing with{ready_, look_, sizes_at(look_, to), area_.width(), area_.height()};
-        parts of;
-        of.head = compose_head(with);
-        of.short_head = compose_short_head(with);
-        attempt made;
-        for (std::size_t i = 0; i < look_.top.size(); ++i) {
-            of.top.push_back(compose(look_.top[i], with));
-            if (look_.top[i] == styles::block::weigh_out) made.wrapped = wrapped_lines(of.top[i]);
-            // Totals belong to what they add up: kept on one page with it.
-            const bool adds_up = i > 0 && look_.top[i] == styles::block::totals &&
-                                 look_.top[i - 1] == styles::block::weigh_out;
-            if (!adds_up) continue;
-            auto& rows = of.top[i - 1].groups;
-            rows.insert(rows.end(), of.top[i].groups.begin(), of.top[i].groups.end());
-            of.top[i].groups.clear();
+    /// A sheet that is wider than high holds two halves side by side, the one of some that takes
+    /// least room; what is too much for that flows through two columns.
+    arrangement for_turned_sheet() const {
+        // In narrower halves amounts and names would not stand side by side.
+        const double narrowest = look_.amounts.least * 9;
+        if (area_.column_width(2) < narrowest) return {};
+        arrangement best{.columns = 2};
+        if (!ready_.parts.empty()) return best;
+        double least = 0;
+        for (const bool at_right : {false, true})
+            for (const double share : {0.42, 0.5, 0.56}) {
+                const arrangement a{.left_share = share, .bottom_at_right = at_right};
+                const auto made = spread_at({}, a);
+                if (!made.laid || (least > 0 && made.height >= least)) continue;
+                best = a;
+                least = made.height;
+            }
+        return best;
+    }
+
+    composing composed(fitting to, const ready_card& of, double width) const {
+        return {of, look_, sizes_at(look_, to), width, area_.height(), accent()};
+    }
+    styles::colour accent() const { return styles::accent_for(look_, card_.station); }
+
+    std::vector<block> blocks_of(const std::vector<styles::block>& which, const composing& with,
+                                 std::size_t& wrapped) const {
+        std::vector<block> made;
+        for (const auto part : which) {
+            made.push_back(compose(part, with));
+            if (part == styles::block::weigh_out) wrapped += wrapped_lines(made.back());
         }
-        for (const auto which : look_.bottom) of.bottom.push_back(compose(which, with));
-        with.long_foot = foot_is_long(with, mark(0, false, runs_on));
-        if (with.long_foot) of.bottom.push_back(compose_long_foot(with));
-        made.laid = stacked(of, area_, [&](std::size_t index, bool last) {
-            return compose_foot(with, mark(index, last, runs_on));
-        });
+        join_totals(made, which);
         return made;
     }
 
-    page_mark mark(std::size_t index, bool last, bool runs_on) const {
-        if (!runs_on) return mark_of(card_, look_, metrics_, "", "");
-        return mark_of(card_, look_, metrics_, letter(index), last ? "" : letter(index + 1));
+    attempt tried(fitting to, bool runs_on) const {
+        if (arranged_.left_share > 0) {
+            auto a = spread_at(to, arranged_);
+            if (a.laid) return {{{std::move(*a.laid)}, 0}, a.wrapped};
+            return {{std::vector<page>(2), 1}, a.wrapped}; // two pages are what it must not take
+        }
+        auto with = composed(to, ready_, area_.width());
+        attempt made;
+        parts of;
+        of.columns = arranged_.columns;
+        of.head = compose_head(with);
+        of.short_head = compose_short_head(with);
+        const auto foot_with = with;
+        with.width = area_.column_width(of.columns);
+        for (const auto& part : ready_.parts) add_part(of, part, to, made.wrapped);
+        for (auto& b : blocks_of(look_.top, with, made.wrapped)) of.top.push_back(std::move(b));
+        of.bottom = blocks_of(look_.bottom, with, made.wrapped);
+        made.laid = stack_with_foot(of, with, foot_with, runs_on);
+        return made;
+    }
+
+    stack stack_with_foot(parts& of, const composing& with, composing foot_with,
+                          bool runs_on) const {
+        foot_with.long_foot = foot_is_long(foot_with, mark(0, false, runs_on, 0));
+        if (foot_with.long_foot) of.bottom.push_back(compose_long_foot(with));
+        const auto stack_of = [&](std::size_t count) {
+            return stacked(of, area_, [&](std::size_t index, bool last) {
+                return compose_foot(foot_with, mark(index, last, runs_on, count));
+            });
+        };
+        auto laid = stack_of(0);
+        // How many pages there are is known when they are; then it stands in the foot of each.
+        return is_numbered() && runs_on ? stack_of(laid.pages.size()) : laid;
+    }
+
+    /// A component of a whole recipe; its heading is repeated where its first part runs on.
+    void add_part(parts& to, const ready_card& part, fitting scale, std::size_t& wrapped) const {
+        const auto with = composed(scale, part, area_.column_width(to.columns));
+        auto blocks = blocks_of(look_.top, with, wrapped);
+        for (auto& b : blocks_of(look_.bottom, with, wrapped)) blocks.push_back(std::move(b));
+        std::erase_if(blocks, [](const block& b) { return b.empty(); });
+        if (blocks.empty()) blocks.emplace_back();
+        auto& first = blocks.front();
+        first.groups.insert(first.groups.begin(), compose_part_heading(with));
+        ++first.heading;
+        for (auto& b : blocks) to.top.push_back(std::move(b));
+    }
+
+    struct spread_attempt {
+        std::optional<page> laid;
+        double height = 0; ///< of the halves and what is under them
+        std::size_t wrapped = 0;
+    };
+
+    spread_attempt spread_at(fitting to, arrangement how) const {
+        spread_attempt made;
+        auto with = composed(to, ready_, area_.width());
+        with.long_foot = foot_is_long(with, mark(0, true, false, 0));
+        spread_parts of;
+        of.head = compose_head(with);
+        of.left_width = area_.width() * how.left_share - gutter / 2;
+        const auto [left, right] = halves();
+        auto side = with;
+        side.width = of.left_width;
+        of.left = blocks_of(left, side, made.wrapped);
+        side.width = right_half(area_, of.left_width).width;
+        of.right = blocks_of(right, side, made.wrapped);
+        auto bottom = blocks_of(look_.bottom, how.bottom_at_right ? side : with, made.wrapped);
+        if (with.long_foot) of.bottom.push_back(compose_long_foot(with));
+        auto& under = how.bottom_at_right ? of.right : of.bottom;
+        under.insert(how.bottom_at_right ? under.end() : under.begin(), bottom.begin(),
+                     bottom.end());
+        made.height = std::max(height_with_space(of.left), height_with_space(of.right)) +
+                      height_with_space(of.bottom);
+        if (height_with_space(of.left) > 0 && height_with_space(of.right) > 0)
+            made.laid = spread(of, area_, compose_foot(with, mark(0, true, false, 0)));
+        return made;
+    }
+
+    /// What stands before the method is weighed, and what comes with it is done.
+    std::pair<std::vector<styles::block>, std::vector<styles::block>> halves() const {
+        const auto at = std::ranges::find(look_.top, styles::block::method);
+        return {{look_.top.begin(), at}, {at, look_.top.end()}};
+    }
+
+    /// A whole recipe has pages with numbers, and no letters.
+    bool is_numbered() const { return card_.is_recipe; }
+
+    page_mark mark(std::size_t index, bool last, bool runs_on, std::size_t count) const {
+        const auto marked = [&](const std::string& number, const std::string& next) {
+            return mark_of(card_, number, next, look_, metrics_);
+        };
+        if (!runs_on) return marked(card_.number, "");
+        if (is_numbered()) return marked(page_number(index, count), "");
+        return marked(with_letter(card_.number, letter(index)),
+                      last ? "" : page_label(card_.number, letter(index + 1)));
+    }
+
+    std::string page_number(std::size_t index, std::size_t count) const {
+        const auto& w = look_.words;
+        return w.page + " " + std::to_string(index + 1) + " " + w.of + " " +
+               (count > 0 ? std::to_string(count) : "999");
     }
 
     std::vector<page> labelled(std::vector<page> pages) const {
+        const bool several = pages.size() > 1;
         for (std::size_t i = 0; i < pages.size(); ++i)
-            pages[i].label = page_label(card_.number, pages.size() > 1 ? letter(i) : "");
-        pages.front().bookmark = card_.title;
+            pages[i].label = is_numbered() ? (several ? std::to_string(i + 1) : "")
+                                           : page_label(card_.number, several ? letter(i) : "");
+        pages.front().bookmarks = {card_.title};
         return pages;
     }
 
     const card& card_;
-    const style& look_;
+    style look_;
     const font_metrics& metrics_;
     ready_card ready_;
     area area_;
+    arrangement arranged_;
 };
+
+/// How far the ink of some pages goes beyond what must be clear at each edge: letters lean over
+/// their place a little.
+box overhang_of(const std::vector<page>& pages, const style& look, const font_metrics& metrics) {
+    using styles::edge;
+    const auto clear = [&](edge at) {
+        const bool has_hole = look.hole && look.hole->at == at;
+        const double hole = has_hole ? look.hole->clear : 0;
+        const double corners = look.corners > 0 ? styles::clear_at(look, at) : 0;
+        return std::max({styles::least_margin, hole, corners}) * styles::points_per_mm;
+    };
+    const box safe{clear(edge::left), clear(edge::top), clear(edge::right), clear(edge::bottom)};
+    box most;
+    for (const auto& p : pages)
+        for (const auto& run : p.text) {
+            const auto ink = ink_of(run, metrics);
+            most.left = std::max(most.left, safe.left - ink.left);
+            most.top = std::max(most.top, safe.top - ink.top);
+            most.right = std::max(most.right, ink.right - (p.width - safe.right));
+            most.bottom = std::max(most.bottom, ink.bottom - (p.height - safe.bottom));
+        }
+    return most;
+}
+
+/// A little more than so far in where there was something over: other letters then stand there.
+box further_in(const box& inset, const box& over) {
+    constexpr double more = 0.5; // points
+    const auto moved_in = [](double so_far, double by) {
+        return by > 0 ? so_far + by + more : so_far;
+    };
+    return {moved_in(inset.left, over.left), moved_in(inset.top, over.top),
+            moved_in(inset.right, over.right), moved_in(inset.bottom, over.bottom)};
+}
+
+/// What a setter makes, a little further in where ink would lean over the edge.
+template <typename Made>
+std::vector<page> set_clear(const card& of, const style& look, const paper& sheet,
+                            const font_metrics& metrics, const Made& made) {
+    box inset;
+    std::vector<page> pages;
+    for (int tries = 0; tries < 4; ++tries) {
+        pages = made(setter(of, look, sheet, metrics, inset));
+        const auto over = overhang_of(pages, look, metrics);
+        if (over == box{}) break;
+        inset = further_in(inset, over);
+    }
+    return pages;
+}
 
 } // namespace
 
 std::vector<page> lay_out(const card& of, const style& look, const paper& sheet,
                           const font_metrics& metrics) {
-    return setter(of, look, sheet, metrics).run();
+    return set_clear(of, look, sheet, metrics, [](const setter& s) { return s.run(); });
+}
+
+page back_of(const card& of, const style& look, const paper& sheet, const font_metrics& metrics) {
+    return set_clear(of, look, sheet, metrics,
+                     [](const setter& s) { return std::vector<page>{s.back()}; })
+        .front();
 }
 
 } // namespace benchcard::layout

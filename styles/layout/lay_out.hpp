@@ -14,4 +14,8 @@ namespace benchcard::layout {
 std::vector<page> lay_out(const styles::card& card, const styles::style& look,
                           const styles::paper& sheet, const font_metrics& metrics);
 
+/// The back of a card that has nothing on it: only whose back it is.
+page back_of(const styles::card& card, const styles::style& look, const styles::paper& sheet,
+             const font_metrics& metrics);
+
 } // namespace benchcard::layout

@@ -29,9 +29,11 @@ box widened(box b, double by) { return {b.left - by, b.top - by, b.right + by, b
 
 struct inker {
     box operator()(const line& l) const {
-        return widened({std::min(l.x1, l.x2), std::min(l.y1, l.y2), std::max(l.x1, l.x2),
-                        std::max(l.y1, l.y2)},
-                       l.width / 2);
+        // A line ends square where it ends: only its sides are half its width away.
+        const double half = l.width / 2;
+        const double across = l.y1 == l.y2 ? 0 : half, down = l.x1 == l.x2 ? 0 : half;
+        return {std::min(l.x1, l.x2) - across, std::min(l.y1, l.y2) - down,
+                std::max(l.x1, l.x2) + across, std::max(l.y1, l.y2) + down};
     }
     box operator()(const rectangle& r) const {
         return widened({r.x, r.y, r.x + r.width, r.y + r.height}, r.line_width / 2);
@@ -55,6 +57,11 @@ text_run moved(const text_run& run, double dx, double dy) {
     auto there = run;
     there.x += dx, there.y += dy;
     return there;
+}
+
+void put(const page& from, double dx, double dy, page& on) {
+    for (const auto& s : from.shapes) on.shapes.push_back(moved(s, dx, dy));
+    for (const auto& run : from.text) on.text.push_back(moved(run, dx, dy));
 }
 
 box ink_of(const shape& s) { return std::visit(inker{}, s); }

@@ -1,7 +1,9 @@
 #pragma once
 
+#include "styles/colour.hpp"
 #include "styles/layout/font_metrics.hpp"
 
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -16,7 +18,7 @@ struct text_run {
     double size = 0;
     face_id face = 0;
     std::string text = {};
-    bool reversed = false; ///< white, on a filled shape
+    styles::colour ink = styles::black;
 
     bool operator==(const text_run&) const = default;
 };
@@ -24,6 +26,7 @@ struct text_run {
 struct line {
     double x1 = 0, y1 = 0, x2 = 0, y2 = 0;
     double width = 0;
+    styles::colour ink = styles::black;
 
     bool operator==(const line&) const = default;
 };
@@ -32,6 +35,7 @@ struct line {
 struct rectangle {
     double x = 0, y = 0, width = 0, height = 0;
     double line_width = 0;
+    styles::colour ink = styles::black;
 
     bool operator==(const rectangle&) const = default;
 };
@@ -46,6 +50,7 @@ struct point {
 struct polygon {
     std::vector<point> points;
     double line_width = 0;
+    styles::colour ink = styles::black;
 
     bool operator==(const polygon&) const = default;
 };
@@ -55,12 +60,16 @@ using shape = std::variant<line, rectangle, polygon>;
 /// The extent of some ink.
 struct box {
     double left = 0, top = 0, right = 0, bottom = 0;
+
+    bool operator==(const box&) const = default;
 };
 
 struct page {
     double width = 0, height = 0;
-    std::string label = {};    ///< `2`, or `2a`, `2b` of a card that runs on
-    std::string bookmark = {}; ///< the card's title on the first page of a card, else empty
+    std::string label = {}; ///< `2`, or `2a`, `2b` of a card that runs on
+    /// The titles of the cards that begin here; none on the further pages of a card.
+    std::vector<std::string> bookmarks = {};
+    std::optional<box> trim = {}; ///< what is left after cutting; nothing where all of it is
     std::vector<shape> shapes = {};
     std::vector<text_run> text = {};
 
@@ -69,6 +78,8 @@ struct page {
 
 shape moved(const shape& s, double dx, double dy);
 text_run moved(const text_run& run, double dx, double dy);
+/// Puts all that stands on a page on another, so much further right and down.
+void put(const page& from, double dx, double dy, page& on);
 
 /// The ink of a shape, its lines' widths counted.
 box ink_of(const shape& s);

@@ -12,6 +12,18 @@ using styles::style;
 
 constexpr const char* between_facts = " · ";
 
+/// What stands beside an ingredient in the columns that a style has.
+std::vector<words> side_words(const style& look, const std::string& imperial,
+                              const std::string& spoons, const std::string& percent) {
+    std::vector<words> out;
+    for (const auto& [which, text] : {std::pair{styles::column::imperial, &imperial},
+                                      {styles::column::spoons, &spoons},
+                                      {styles::column::percent, &percent}})
+        if (std::ranges::find(look.columns, which) != look.columns.end())
+            out.push_back({.text = *text});
+    return out;
+}
+
 struct preparer {
     const font_metrics& metrics;
     const std::string& language;
@@ -52,7 +64,7 @@ std::size_t whole_part(const ready_text& amount) {
     return static_cast<std::size_t>(point - amount.slots.begin());
 }
 
-ready_row row(const styles::weigh_row& from, const preparer& ready) {
+ready_row row(const styles::weigh_row& from, const style& look, const preparer& ready) {
     ready_row made;
     made.amount = ready.strong(from.amount);
     made.unit = ready.plain(from.unit);
@@ -64,8 +76,7 @@ ready_row row(const styles::weigh_row& from, const preparer& ready) {
     made.imperial = ready.plain(from.imperial);
     made.spoons = ready.plain(from.spoons);
     made.percent = ready.plain(from.percent);
-    made.beneath =
-        ready(listed({{.text = from.imperial}, {.text = from.spoons}, {.text = from.percent}}));
+    made.beneath = ready(listed(side_words(look, from.imperial, from.spoons, from.percent)));
     made.whole_part = whole_part(made.amount);
     return made;
 }
@@ -115,14 +126,6 @@ std::size_t letter_place(const std::string& number) {
     return static_cast<std::size_t>(last - number.begin());
 }
 
-std::string with_letter(const std::string& number, const std::string& letter) {
-    auto out = number;
-    if (letter.empty()) return out;
-    const auto at = letter_place(number);
-    const bool has_number = at > 0 && is_digit(number[at - 1]);
-    return out.insert(at, has_number || number.empty() ? letter : " " + letter);
-}
-
 } // namespace
 
 ready_card made_ready(const card& from, const style& look, const font_metrics& metrics) {
@@ -135,10 +138,9 @@ ready_card made_ready(const card& from, const style& look, const font_metrics& m
     made.imperial_heading = ready.plain(from.imperial_heading);
     made.spoons_heading = ready.plain(from.spoons_heading);
     made.percent_heading = ready.plain(from.percent_heading);
-    made.beneath_heading = ready(listed({{.text = from.imperial_heading},
-                                         {.text = from.spoons_heading},
-                                         {.text = from.percent_heading}}));
-    for (const auto& r : from.weigh_out) made.weigh_out.push_back(row(r, ready));
+    made.beneath_heading = ready(
+        listed(side_words(look, from.imperial_heading, from.spoons_heading, from.percent_heading)));
+    for (const auto& r : from.weigh_out) made.weigh_out.push_back(row(r, look, ready));
     for (const auto& r : from.totals) made.totals.push_back(row(r, ready));
     for (const auto& heading : from.table.headings)
         made.table_headings.push_back(ready.plain(heading));
@@ -156,18 +158,32 @@ ready_card made_ready(const card& from, const style& look, const font_metrics& m
     made.footnote = ready.plain(from.footnote);
     made.foot = ready(listed({{.text = from.revision}, {.text = from.footnote}}));
     made.dots = ready.strong("…");
+    made.amount = ready(listed({{.text = from.batch}, {.text = from.yield}}));
+    for (const auto& part : from.parts) made.parts.push_back(made_ready(part, look, metrics));
+    for (const auto& f : from.figures) {
+        ready_figures figures{ready.strong(f.title), {}};
+        for (const auto& line : f.lines)
+            figures.lines.push_back({ready.plain(line.text), line.depth});
+        made.figures.push_back(std::move(figures));
+    }
     return made;
 }
 
-page_mark mark_of(const card& from, const style& look, const font_metrics& metrics,
-                  const std::string& letter, const std::string& next_letter) {
+page_mark mark_of(const card& from, const std::string& number, const std::string& next,
+                  const style& look, const font_metrics& metrics) {
     const preparer ready{metrics, from.language};
     page_mark made;
-    made.number = ready(listed({{.text = with_letter(from.number, letter), .in = weight::bold},
-                                {.text = from.fingerprint}}));
-    if (!next_letter.empty())
-        made.next = ready.strong(look.words.continues + " " + page_label(from.number, next_letter));
+    made.number = ready(listed({{.text = number, .in = weight::bold}, {.text = from.fingerprint}}));
+    if (!next.empty()) made.next = ready.strong(look.words.continues + " " + next);
     return made;
+}
+
+std::string with_letter(const std::string& number, const std::string& letter) {
+    auto out = number;
+    if (letter.empty()) return out;
+    const auto at = letter_place(number);
+    const bool has_number = at > 0 && is_digit(number[at - 1]);
+    return out.insert(at, has_number || number.empty() ? letter : " " + letter);
 }
 
 std::string page_label(const std::string& number, const std::string& letter) {

@@ -32,6 +32,16 @@ struct ready_oven_cell {
     ready_text label, value;
 };
 
+/// How figures came about: a heading and its lines.
+struct ready_figures {
+    struct line {
+        ready_text text;
+        std::size_t depth = 0;
+    };
+    ready_text title;
+    std::vector<line> lines;
+};
+
 /// A card whose texts were looked up and measured once, to be set at many sizes.
 struct ready_card {
     ready_text title, batch, of, yield;
@@ -45,8 +55,11 @@ struct ready_card {
     std::vector<ready_text> cautions, notes;
     ready_text keeping, made;
     ready_text revision, footnote;
-    ready_text foot; ///< both in one
-    ready_text dots; ///< stands for what was left out
+    ready_text foot;   ///< both in one
+    ready_text dots;   ///< stands for what was left out
+    ready_text amount; ///< of a part of a whole recipe: batch and yield in one
+    std::vector<ready_card> parts;
+    std::vector<ready_figures> figures;
 };
 
 ready_card made_ready(const styles::card& card, const styles::style& look,
@@ -57,8 +70,12 @@ struct page_mark {
     ready_text number, next;
 };
 
-page_mark mark_of(const styles::card& card, const styles::style& look, const font_metrics& metrics,
-                  const std::string& letter, const std::string& next_letter);
+/// `next` is the label of the next page of a card, or empty.
+page_mark mark_of(const styles::card& card, const std::string& number, const std::string& next,
+                  const styles::style& look, const font_metrics& metrics);
+
+/// `card 2a of 3`.
+std::string with_letter(const std::string& number, const std::string& letter);
 
 /// `2` of `card 2 of 3`, with the letter behind it; the letter alone where there is no number.
 std::string page_label(const std::string& number, const std::string& letter);

@@ -8,14 +8,6 @@ namespace {
 
 constexpr double slack = 1e-6; // heights are sums of doubles
 
-/// Blocks one under the other, with the space before each but the first of a page.
-double height_with_space(const std::vector<block>& blocks) {
-    double sum = 0;
-    for (const auto& b : blocks)
-        if (!b.empty()) sum += b.groups.front().space_before + height_of(b.groups);
-    return sum;
-}
-
 class stacker {
   public:
     stacker(const parts& of, const area& on, const foot_maker& foot)
@@ -24,6 +16,7 @@ class stacker {
     stack run() {
         begin_page();
         place(parts_.head);
+        if (parts_.columns > 1) begin_columns(true);
         for (const auto& b : parts_.top) place(b);
         const double bottom = height_with_space(parts_.bottom);
         const double last_limit = limit_with(height_of(foot_(pages_.size() - 1, true).groups));
@@ -39,22 +32,61 @@ class stacker {
   private:
     double limit_with(double foot_height) const {
         const bool any = foot_height > 0;
-        return area_.margin + area_.height() - foot_height - (any ? foot_gap : 0);
+        return area_.top + area_.height() - foot_height - (any ? foot_gap : 0);
     }
 
     void begin_page() {
+        in_columns_ = under_head_ = false;
+        column_ = 0;
         pages_.push_back({.width = area_.sheet_width, .height = area_.sheet_height});
         const bool first = pages_.size() == 1;
-        const double foot = height_of(foot_(pages_.size() - 1, false).groups);
-        limit_ = limit_with(foot);
-        y_ = area_.margin;
+        // Whether the card ends on this page is not known yet: there is room for either foot.
+        const auto foot = [&](bool last) {
+            return height_of(foot_(pages_.size() - 1, last).groups);
+        };
+        limit_ = limit_with(std::max(foot(false), foot(true)));
+        y_ = area_.top;
         if (!first) draw_groups(parts_.short_head.groups);
+        top_ = y_;
+        if (!first && parts_.columns > 1) begin_columns(false);
+    }
+
+    void begin_columns(bool under_head) {
+        in_columns_ = true;
+        under_head_ = under_head;
+        if (under_head) y_ += head_gap;
         top_ = y_;
     }
 
-    bool at_top() const { return y_ <= top_ + slack; }
+    /// The next column, or the first of the next page.
+    void begin_frame() {
+        ++frames_;
+        if (!in_columns_ || column_ + 1 >= parts_.columns) return begin_page();
+        ++column_;
+        y_ = top_;
+    }
+
+    /// An upright rule before a column in which something stands.
+    void rule_column() {
+        const double x = left() - gutter / 2;
+        pages_.back().shapes.push_back(line{x, top_, x, limit_, 0.4});
+    }
+
+    double left_of(std::size_t column) const {
+        return area_.left +
+               static_cast<double>(column) * (area_.column_width(parts_.columns) + gutter);
+    }
+    double left() const { return in_columns_ ? left_of(column_) : area_.left; }
+    double width() const {
+        return in_columns_ ? area_.column_width(parts_.columns) : area_.width();
+    }
+
+    /// Whether nothing stands above in this column.
+    bool opens() const { return y_ <= top_ + slack; }
+    /// Whether there is nowhere that has more room.
+    bool at_top() const { return opens() && !under_head_; }
     double left_over() const { return limit_ - y_; }
-    double fresh() const { return limit_ - area_.margin - height_of(parts_.short_head.groups); }
+    double fresh() const { return limit_ - area_.top - height_of(parts_.short_head.groups); }
 
     void draw_groups(const std::vector<group>& groups) {
         for (std::size_t i = 0; i < groups.size(); ++i) {
@@ -66,12 +98,13 @@ class stacker {
     /// A rule over a group parts it from what stands above: at the top of a page that is the
     /// rule of the head.
     void put(const group& g, std::size_t first, std::size_t last) {
-        if (g.rule_above > 0 && (at_top() || after_heading_)) {
+        if (in_columns_ && column_ > 0 && opens()) rule_column();
+        if (g.rule_above > 0 && (opens() || after_heading_)) {
             auto without = g;
             without.rule_above = 0;
-            y_ = draw(without, first, last, area_.margin, y_, area_.width(), pages_.back());
+            y_ = draw(without, first, last, left(), y_, width(), pages_.back());
         } else {
-            y_ = draw(g, first, last, area_.margin, y_, area_.width(), pages_.back());
+            y_ = draw(g, first, last, left(), y_, width(), pages_.back());
         }
         after_heading_ = false;
     }
@@ -79,13 +112,15 @@ class stacker {
     void place(const block& b) {
         if (b.empty()) return;
         const double whole = height_of(b.groups);
-        const double before = at_top() ? 0 : b.groups.front().space_before;
-        const bool moves = b.whole && !at_top() && before + whole > left_over() + slack &&
-                           whole <= fresh() + slack;
-        if (moves) begin_page();
-        const auto first = pages_.size();
+        const auto moves = [&] {
+            const double before = opens() ? 0 : b.groups.front().space_before;
+            return b.whole && !at_top() && before + whole > left_over() + slack &&
+                   whole <= fresh() + slack;
+        };
+        while (moves()) begin_frame();
+        const auto first = frames_;
         for (std::size_t i = 0; i < b.groups.size(); ++i) place(b, i);
-        if (b.whole && pages_.size() > first) ++broken_;
+        if (b.whole && frames_ > first) ++broken_;
     }
 
     /// What must stand on the page under a group: the first band of the next.
@@ -97,20 +132,29 @@ class stacker {
 
     void place(const block& b, std::size_t i) {
         const auto& g = b.groups[i];
-        const double before = at_top() ? 0 : g.space_before;
-        const double needed = before + g.height() + company_of(b, i);
-        if (needed > left_over() + slack && !at_top() && g.height() <= fresh() + slack) {
-            begin_page();
-            if (i >= b.heading) repeat_heading(b);
+        const auto fits = [&] {
+            const double before = opens() ? 0 : g.space_before;
+            return before + g.height() + company_of(b, i) <= left_over() + slack;
+        };
+        bool moved = false;
+        while (!fits() && !at_top() && g.height() <= fresh() + slack) {
+            begin_frame();
+            moved = true;
         }
-        if (!at_top() && !after_heading_) y_ += g.space_before;
+        if (moved && i >= b.heading) repeat_heading(b);
+        if (!opens() && !after_heading_) y_ += g.space_before;
         if (g.height() <= left_over() + slack)
             put(g, 0, g.bands.size());
         else
             split(g);
     }
 
+    /// A heading so long that it would leave little room is not repeated.
     void repeat_heading(const block& b) {
+        constexpr double most_of_page = 0.4;
+        double height = 0;
+        for (std::size_t i = 0; i < b.heading; ++i) height += b.groups[i].height();
+        if (height > fresh() * most_of_page) return;
         for (std::size_t i = 0; i < b.heading; ++i) put(b.groups[i], 0, b.groups[i].bands.size());
         after_heading_ = b.heading > 0;
     }
@@ -130,25 +174,23 @@ class stacker {
             auto last = fitting(g, first);
             const bool lonely = last < first + 2 && last < g.bands.size();
             if (lonely && !at_top()) {
-                begin_page();
+                begin_frame();
                 continue;
             }
             last = std::max(last, first + 1);
             put(g, first, last);
             first = last;
             broken_ += first < g.bands.size() ? 1 : 0;
-            if (first < g.bands.size()) begin_page();
+            if (first < g.bands.size()) begin_frame();
         }
     }
 
     void draw_foot(std::size_t i) {
         const auto foot = foot_(i, i + 1 == pages_.size());
-        double y = area_.margin + area_.height() - height_of(foot.groups);
+        double y = area_.top + area_.height() - height_of(foot.groups);
         for (const auto& g : foot.groups)
-            y = draw(g, 0, g.bands.size(), area_.margin, y, area_.width(), pages_[i]);
+            y = draw(g, 0, g.bands.size(), area_.left, y, area_.width(), pages_[i]);
     }
-
-    static constexpr double foot_gap = 6;
 
     const parts& parts_;
     const area& area_;
@@ -156,6 +198,8 @@ class stacker {
     std::vector<page> pages_;
     double y_ = 0, top_ = 0, limit_ = 0;
     bool after_heading_ = false;
+    bool in_columns_ = false, under_head_ = false;
+    std::size_t column_ = 0, frames_ = 0;
     std::size_t broken_ = 0;
 };
 

@@ -9,19 +9,30 @@ namespace benchcard::layout {
 
 /// The parts of one card, set in bands.
 struct parts {
-    block head;
-    block short_head;          ///< of the pages after the first
-    std::vector<block> top;    ///< under the head, in turn
-    std::vector<block> bottom; ///< at the foot of the last page
+    block head = {};
+    block short_head = {};          ///< of the pages after the first
+    std::vector<block> top = {};    ///< under the head, in turn
+    std::vector<block> bottom = {}; ///< at the foot of the last page
+    std::size_t columns = 1;        ///< side by side between head and foot
 };
+
+/// Between two columns, in points; an upright rule stands in its middle.
+inline constexpr double gutter = 22;
+/// Between what stands on a page and its foot, and between its head and columns.
+inline constexpr double foot_gap = 6, head_gap = 5;
 
 /// Where type may stand on a sheet, in points.
 struct area {
     double sheet_width = 0, sheet_height = 0;
-    double margin = 0;
+    double left = 0, top = 0, right = 0, bottom = 0; ///< clear at the edges
 
-    double width() const { return sheet_width - 2 * margin; }
-    double height() const { return sheet_height - 2 * margin; }
+    double width() const { return sheet_width - left - right; }
+    double height() const { return sheet_height - top - bottom; }
+    /// The width of one of so many columns.
+    double column_width(std::size_t columns) const {
+        const auto n = static_cast<double>(columns);
+        return (width() - (n - 1) * gutter) / n;
+    }
 };
 
 /// The foot of page `index` (from 0); `last` tells whether the card ends there.
@@ -33,8 +44,8 @@ struct stack {
     std::size_t broken = 0;
 };
 
-/// Stacks the parts up on as few pages as hold them, broken between groups; a group is broken
-/// only if no page holds it.
+/// Stacks the parts up on as few pages as hold them, column after column, broken between groups; a
+/// group is broken only if no column of a fresh page holds it.
 stack stacked(const parts& of, const area& on, const foot_maker& foot);
 
 } // namespace benchcard::layout

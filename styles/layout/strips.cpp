@@ -137,6 +137,8 @@ block compose(styles::block which, const composing& with) {
         return compose_notes(with);
     case styles::block::keeping:
         return compose_keeping(with);
+    case styles::block::figures:
+        return compose_figures(with);
     }
     return {};
 }

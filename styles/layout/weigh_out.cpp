@@ -207,14 +207,16 @@ std::vector<band> row_bands(const ready_row& row, const plan& p, const sizes& s)
     return bands;
 }
 
-/// A total has no columns behind its words: they may run to the edge of the card.
+/// A total has no columns behind its words: they may run to the edge of the card, or to the amount
+/// where that stands behind them.
 std::vector<band> total_bands(const ready_row& row, const plan& p, const composing& with) {
     const auto& s = with.size;
+    const double room = p.point_x > p.name_x ? p.name_width : with.width - p.name_x;
     auto measures = measures_for(s.detail, s.leading);
     measures.above = std::max(measures.above, s.amount * 0.73);
     return row_of({amount_cell(row, p, s.amount),
                    unit_cell(row, p, s),
-                   {broken(row.name, one_size(s.detail), with.width - p.name_x), p.name_x}},
+                   {broken(row.name, one_size(s.detail), room), p.name_x}},
                   measures);
 }
 

@@ -47,6 +47,9 @@ struct drawable_shape {
 /// one place where every number is looked at.
 bool drawable_page(const page& p) {
     if (!drawable(p.width) || !drawable(p.height) || p.width < 3 || p.height < 3) return false;
+    const auto& t = p.trim;
+    if (t && !(drawable(t->left) && drawable(t->top) && drawable(t->right) && drawable(t->bottom)))
+        return false;
     for (const auto& s : p.shapes)
         if (!std::visit(drawable_shape{}, s)) return false;
     for (const auto& run : p.text)
@@ -102,26 +105,43 @@ std::vector<face_in_use> embed_all(HPDF_Doc document, const characters_by_face& 
 
 float number(double value) { return static_cast<float>(value); }
 
+bool is_grey(styles::colour c) { return c.red == c.green && c.green == c.blue; }
+float share(std::uint8_t part) { return static_cast<float>(part) / 255; }
+
+void set_fill(HPDF_Page on, styles::colour c) {
+    if (is_grey(c))
+        HPDF_Page_SetGrayFill(on, share(c.red));
+    else
+        HPDF_Page_SetRGBFill(on, share(c.red), share(c.green), share(c.blue));
+}
+
+void set_stroke(HPDF_Page on, styles::colour c) {
+    if (is_grey(c))
+        HPDF_Page_SetGrayStroke(on, share(c.red));
+    else
+        HPDF_Page_SetRGBStroke(on, share(c.red), share(c.green), share(c.blue));
+}
+
 /// Draws shapes on one page; y is turned round, for a PDF counts from the foot.
 struct shape_painter {
     HPDF_Page on;
     double height;
 
     void operator()(const layout::line& l) const {
-        set_width(l.width);
+        begin(l.width, l.ink);
         HPDF_Page_MoveTo(on, number(l.x1), number(height - l.y1));
         HPDF_Page_LineTo(on, number(l.x2), number(height - l.y2));
         HPDF_Page_Stroke(on);
     }
     void operator()(const layout::rectangle& r) const {
-        set_width(r.line_width);
+        begin(r.line_width, r.ink);
         HPDF_Page_Rectangle(on, number(r.x), number(height - r.y - r.height), number(r.width),
                             number(r.height));
         finish(r.line_width);
     }
     void operator()(const layout::polygon& p) const {
         if (p.points.size() < 2) return;
-        set_width(p.line_width);
+        begin(p.line_width, p.ink);
         HPDF_Page_MoveTo(on, number(p.points[0].x), number(height - p.points[0].y));
         for (std::size_t i = 1; i < p.points.size(); ++i)
             HPDF_Page_LineTo(on, number(p.points[i].x), number(height - p.points[i].y));
@@ -130,9 +150,10 @@ struct shape_painter {
     }
 
   private:
-    /// Before a path is begun: within one the library refuses to change the width.
-    void set_width(double line_width) const {
+    /// Before a path is begun: within one the library refuses to change these.
+    void begin(double line_width, styles::colour ink) const {
         if (line_width > 0) HPDF_Page_SetLineWidth(on, number(line_width));
+        line_width > 0 ? set_stroke(on, ink) : set_fill(on, ink);
     }
     void finish(double line_width) const {
         line_width > 0 ? HPDF_Page_Stroke(on) : HPDF_Page_Fill(on);
@@ -145,7 +166,7 @@ void draw_run(HPDF_Page on, double height, const text_run& run, const face_in_us
     constexpr std::size_t most_characters = 30'000;
     const auto characters = layout::characters_of(run.text);
     HPDF_Page_SetFontAndSize(on, face.font, number(run.size));
-    HPDF_Page_SetGrayFill(on, run.reversed ? 1.0F : 0.0F);
+    set_fill(on, run.ink);
     double x = run.x;
     for (std::size_t from = 0; from < characters.size(); from += most_characters) {
         const auto part = std::u32string_view(characters).substr(from, most_characters);
@@ -156,9 +177,12 @@ void draw_run(HPDF_Page on, double height, const text_run& run, const face_in_us
     }
 }
 
-void add_box(HPDF_Doc document, HPDF_Page to, const char* name, const page& p) {
-    const HPDF_Box whole{0, 0, number(p.width), number(p.height)};
-    HPDF_Dict_Add(to, name, HPDF_Box_Array_New(document->mmgr, whole));
+/// A box of a page; counted from its foot, as a PDF does.
+void add_box(HPDF_Doc document, HPDF_Page to, const char* name, const layout::box& b,
+             double height) {
+    const HPDF_Box turned{number(b.left), number(height - b.bottom), number(b.right),
+                          number(height - b.top)};
+    HPDF_Dict_Add(to, name, HPDF_Box_Array_New(document->mmgr, turned));
 }
 
 HPDF_Page draw_page(HPDF_Doc document, const page& p, const std::vector<face_in_use>& faces,
@@ -167,8 +191,9 @@ HPDF_Page draw_page(HPDF_Doc document, const page& p, const std::vector<face_in_
     if (!drawn) return nullptr;
     HPDF_Page_SetWidth(drawn, number(p.width));
     HPDF_Page_SetHeight(drawn, number(p.height));
-    add_box(document, drawn, "CropBox", p);
-    add_box(document, drawn, "TrimBox", p);
+    const layout::box whole{0, 0, p.width, p.height};
+    add_box(document, drawn, "CropBox", whole, p.height);
+    add_box(document, drawn, "TrimBox", p.trim.value_or(whole), p.height);
     for (const auto& s : p.shapes) std::visit(shape_painter{drawn, p.height}, s);
     if (p.text.empty()) return drawn;
     HPDF_Page_BeginText(drawn);
@@ -197,9 +222,9 @@ void add_label(HPDF_Doc document, std::size_t at, const std::string& label) {
     HPDF_Catalog_AddPageLabel(document->catalog, static_cast<HPDF_UINT>(at), made);
 }
 
-void add_bookmark(HPDF_Doc document, HPDF_Page to, const page& p) {
+void add_bookmark(HPDF_Doc document, HPDF_Page to, const std::string& title) {
     auto* encoder = HPDF_GetEncoder(document, "UTF-8");
-    auto* entry = HPDF_CreateOutline(document, nullptr, shortened(p.bookmark).c_str(), encoder);
+    auto* entry = HPDF_CreateOutline(document, nullptr, shortened(title).c_str(), encoder);
     auto* place = HPDF_Page_CreateDestination(to);
     if (!entry || !place) return;
     HPDF_Destination_SetFit(place);
@@ -256,7 +281,7 @@ painted paint(const std::vector<page>& pages, const font_set& fonts, const docum
         auto* drawn = draw_page(made.get(), pages[i], faces, fonts);
         if (!drawn) break;
         if (!pages[i].label.empty()) add_label(made.get(), i, pages[i].label);
-        if (!pages[i].bookmark.empty()) add_bookmark(made.get(), drawn, pages[i]);
+        for (const auto& title : pages[i].bookmarks) add_bookmark(made.get(), drawn, title);
     }
     if (error.code == 0) result.bytes = saved(made.get());
     if (error.code != 0 || result.bytes.empty()) {

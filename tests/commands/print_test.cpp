@@ -152,4 +152,103 @@ TEST_CASE("the longest name a file can have is a name for a PDF", "[commands]") 
     CHECK(at.names() == std::vector<std::string>{name});
 }
 
+TEST_CASE("only the cards that are named are printed", "[commands]") {
+    const auto recipe = example("pear-and-almond-tart");
+    const auto cards = [&](std::vector<std::string> names) {
+        std::vector<std::string> line = {"print", recipe, "-o", "-"};
+        for (const auto& name : names) line.insert(line.end(), {"--card", name});
+        const auto r = run(line);
+        INFO(r.err);
+        CHECK(r.code == 0);
+        return pages_of(r.out);
+    };
+    CHECK(cards({"Almond cream"}) == 1);
+    CHECK(cards({"almond CREAM"}) == 1);
+    CHECK(cards({"Almond cream", "Sweet pastry"}) == 2);
+    const auto unknown = run({"print", recipe, "-o", "-", "--card", "almnd cream"});
+    CHECK(unknown.code == 2);
+    CHECK(unknown.out == "");
+    CHECK_THAT(
+        unknown.err,
+        Catch::EndsWith("benchcard: there is no card `almnd cream`; there are: Sweet pastry, "
+                        "Almond cream, Tarts\n     = help: the nearest is `Almond cream`\n"
+                        "benchcard: nothing was printed\n"));
+    // Of a style that prints whole recipes too.
+    CHECK(pages_of(
+              run({"print", recipe, "-o", "-", "--style", "hand", "--card", "Almond cream"}).out) ==
+          1);
+}
+
+TEST_CASE("a style of one's own is a file", "[commands]") {
+    const folder at;
+    const auto recipe = at.file("good.recipe", tart);
+    const auto plain = run({"print", recipe, "-o", "-"}).out;
+    at.file("my.style", bytes_of(BENCHCARD_SOURCE_DIR "/styles/station.style"));
+    const auto copied = run({"print", recipe, "-o", "-", "--style", at / "my.style"});
+    CHECK(copied.code == 0);
+    CHECK(copied.out == plain);
+    at.file("my.style", "paper: a4\naccent: 20 60 140\n");
+    const auto own =
+        run({"print", "good.recipe", "-o", "-", "--style", "my.style"}, {.folder = at.path()});
+    CHECK(own.code == 0);
+    CHECK(own.out.starts_with("%PDF-"));
+    CHECK(own.out != plain);
+
+    const auto bad = at.file("bad.style", "paper: a4\nmargn: 8 mm\n");
+    const auto wrong = run({"print", recipe, "-o", at / "a.pdf", "--style", bad});
+    CHECK(wrong.code == 2);
+    CHECK(wrong.err == bad + ":2:1: error: a style has no setting “margn” [style-setting]\n"
+                             "   2 | margn: 8 mm\n     | ^^^^^\n"
+                             "     = help: did you mean “margin”?\n1 error\n");
+    const auto gone = run({"print", recipe, "-o", at / "a.pdf", "--style", at / "gone.style"});
+    CHECK(gone.code == 2);
+    CHECK(gone.err == "benchcard: the style " + (at / "gone.style") +
+                          " cannot be read: there is no such file\n");
+    CHECK(at.names() == std::vector<std::string>{"bad.style", "good.recipe", "my.style"});
+}
+
+TEST_CASE("sheets hold several cards, their copies and their backs", "[commands]") {
+    const auto recipe = example("pear-and-almond-tart");
+    const auto sheets = [&](std::vector<std::string> more) {
+        std::vector<std::string> line = {"print",   recipe,  "-o",     "-",
+                                         "--style", "sheet", "--card", "Almond cream"};
+        line.insert(line.end(), more.begin(), more.end());
+        const auto r = run(line);
+        CHECK(r.err.find("benchcard: ") == r.err.npos);
+        CHECK(r.code == 0);
+        return pages_of(r.out);
+    };
+    CHECK(sheets({}) == 1);
+    CHECK(sheets({"--copies-per-sheet", "4"}) == 1);
+    CHECK(sheets({"--two-sided", "long"}) == 2);
+    CHECK(sheets({"--card", "Sweet pastry", "--copies-per-sheet", "3"}) >= 2);
+    const auto said = [&](std::vector<std::string> more) {
+        std::vector<std::string> line = {"print", recipe, "-o", "-"};
+        line.insert(line.end(), more.begin(), more.end());
+        const auto r = run(line);
+        CHECK(r.code == 2);
+        CHECK(r.out == "");
+        return r.err;
+    };
+    CHECK(said({"--style", "sheet", "--copies-per-sheet", "5"}) ==
+          "benchcard: a sheet of a4 holds 4 cards, and 5 copies of each are asked for\n");
+    CHECK(said({"--copies-per-sheet", "2"}) ==
+          "benchcard: this style puts one card on a sheet, so there are no copies of it on one\n"
+          "     = help: for example: --style sheet\n");
+    CHECK(
+        said({"--two-sided", "left"}) ==
+        "benchcard: --two-sided takes the edge over which the sheet is turned, long or short, and "
+        "not `left`\n     = help: for example: --two-sided long\n");
+    CHECK_THAT(said({"--paper", "a5 sideways"}),
+               Catch::Contains("there is no paper `a5 sideways`; there are: a4, a5"));
+}
+
+TEST_CASE("cards printed on both sides begin on a front", "[commands]") {
+    const auto recipe = example("pear-and-almond-tart");
+    const auto one = pages_of(run({"print", recipe, "-o", "-"}).out);
+    const auto two = pages_of(run({"print", recipe, "-o", "-", "--two-sided", "short"}).out);
+    CHECK(one == 4);
+    CHECK(two == 6); // one of the three runs on to its own back
+}
+
 } // namespace benchcard::program

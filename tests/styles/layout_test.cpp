@@ -91,8 +91,8 @@ TEST_CASE("a card that does not fit runs on, marked with letters", "[layout]") {
         CHECK(run_with(p, "P3VX-6H"));
         CHECK(run_with(p, "local rules"));
     }
-    CHECK(pages[0].bookmark == "Seeded rye and wheat tin loaf");
-    CHECK(pages[1].bookmark.empty());
+    CHECK(pages[0].bookmarks == std::vector<std::string>{"Seeded rye and wheat tin loaf"});
+    CHECK(pages[1].bookmarks.empty());
     // The weigh-out is whole on the first, and no step is broken.
     CHECK(run_with(pages[0], "tin papers"));
     CHECK(run_with(pages[1], "Fold in the soaked seeds"));
@@ -154,4 +154,104 @@ TEST_CASE("a caution has a sign that is drawn", "[layout]") {
 
 TEST_CASE("the same card gives the same pages", "[layout]") {
     CHECK(pages_of(samples::long_card(), "a6") == pages_of(samples::long_card(), "a6"));
+}
+
+TEST_CASE("on a sheet that is turned the method stands beside the weigh-out", "[layout]") {
+    for (const auto* paper : {"a5 landscape", "a4 landscape", "5x8 landscape"}) {
+        INFO(paper);
+        const auto pages = pages_of(samples::short_card(), paper);
+        REQUIRE(pages.size() == 1);
+        const auto& p = pages[0];
+        CHECK(p.width > p.height);
+        const auto* last_name = run_with(p, "ground");
+        const auto* first_step = run_with(p, "Beat");
+        REQUIRE((last_name && first_step));
+        CHECK(first_step->y < last_name->y);
+        CHECK(first_step->x > last_name->x + 100);
+        // Copied, the text comes in the order in which it is read.
+        CHECK(last_name < first_step);
+        CHECK(first_step < run_with(p, "Contains"));
+    }
+}
+
+TEST_CASE("what is too much for two halves flows through two columns", "[layout]") {
+    const auto pages = pages_of(samples::long_card(), "a5 landscape");
+    REQUIRE(pages.size() > 1);
+    const auto middle = pages[0].width / 2;
+    const auto* row = run_with(pages[0], "dark rye flour");
+    REQUIRE(row);
+    CHECK(row->x < middle);
+    for (const auto& p : pages) {
+        if (&p == &pages.back()) continue;
+        const auto is_right = [&](const text_run& run) {
+            return run.x > middle && run.y > p.height * 0.3 && run.y < p.height * 0.8;
+        };
+        CHECK(std::ranges::any_of(p.text, is_right));
+    }
+}
+
+namespace {
+
+/// Two components and what holds for both.
+styles::card whole() {
+    styles::card c = samples::short_card();
+    c.is_recipe = true;
+    c.title = "Pear tart";
+    c.number = "";
+    for (const auto& from : {samples::short_card(), samples::long_card()}) {
+        auto part = from;
+        part.allergens.clear(), part.cautions.clear();
+        part.revision = part.footnote = part.number = part.fingerprint = part.made_label = "";
+        c.parts.push_back(part);
+    }
+    c.weigh_out.clear(), c.totals.clear(), c.method.clear(), c.oven.clear();
+    c.figures = {{"Almond cream", {{0, "unsalted butter: 400 g"}, {1, "200 g × 2 = 400 g"}}}};
+    return c;
+}
+
+std::vector<page> pages_in(const styles::card& card, const char* style, const char* paper) {
+    return pages_of(card, paper, *styles::built_in_style(style));
+}
+
+} // namespace
+
+TEST_CASE("a whole recipe has its components under each other, and pages with numbers",
+          "[layout]") {
+    const auto pages = pages_in(whole(), "office", "a4");
+    REQUIRE(pages.size() == 2);
+    CHECK(labels_of(pages) == std::vector<std::string>{"1", "2"});
+    CHECK(run_with(pages[0], "page 1 of 2"));
+    CHECK(run_with(pages[1], "page 2 of 2"));
+    const auto* first = run_with(pages[0], "Almond cream");
+    const auto* second = run_with(pages[0], "Seeded rye");
+    REQUIRE((first && second));
+    CHECK(first->y < run_with(pages[0], "ground almonds")->y);
+    CHECK(run_with(pages[0], "ground almonds")->y < second->y);
+    const auto* why = run_with(pages[1], "unsalted butter: 400 g");
+    const auto* under = run_with(pages[1], "200 g × 2 = 400 g");
+    REQUIRE((why && under));
+    CHECK(under->y > why->y);
+    CHECK(under->x > why->x);
+    // Only a style that names them shows figures.
+    for (const auto& p : pages_in(whole(), "hand", "a4")) CHECK_FALSE(run_with(p, "200 g × 2"));
+}
+
+TEST_CASE("the name of a component is never the last on a page", "[layout]") {
+    auto card = whole();
+    for (int steps = 0; steps < 30; ++steps) {
+        card.parts[0].method.push_back({samples::plain("Stir until it is smooth.")});
+        for (const auto* paper : {"5x8", "a5 landscape"})
+            for (const auto& p : pages_in(card, "hand", paper))
+                if (run_with(p, "Seeded rye")) CHECK(run_with(p, "strong white flour"));
+    }
+}
+
+TEST_CASE("a recipe that fits on one index card stands on one, in larger type", "[layout]") {
+    auto card = whole();
+    card.parts.pop_back();
+    const auto pages = pages_in(card, "hand", "5x8");
+    REQUIRE(pages.size() == 1);
+    CHECK(run_with(pages[0], "400")->size > 11);
+    CHECK_FALSE(run_with(pages[0], "page"));
+    CHECK(labels_of(pages) == std::vector<std::string>{""});
 }

@@ -30,11 +30,12 @@ inline std::string listing(const std::vector<layout::page>& pages) {
     std::string out;
     for (const auto& p : pages) {
         out += fmt::format("page {}: {:.1f} by {:.1f}{}\n", p.label, p.width, p.height,
-                           p.bookmark.empty() ? "" : ", bookmark " + p.bookmark);
+                           p.bookmarks.empty() ? "" : ", bookmark " + p.bookmarks.front());
         for (const auto& s : p.shapes) out += "  " + std::visit(lister{}, s) + "\n";
         for (const auto& run : p.text)
-            out += fmt::format("  {:6.1f} {:6.1f} {:5.1f} pt font {}{} “{}”\n", run.x, run.y,
-                               run.size, run.face, run.reversed ? " white" : "", run.text);
+            out +=
+                fmt::format("  {:6.1f} {:6.1f} {:5.1f} pt font {}{} “{}”\n", run.x, run.y, run.size,
+                            run.face, run.ink == styles::white ? " white" : "", run.text);
     }
     return out;
 }

@@ -2,6 +2,7 @@
 #include "styles/style.hpp"
 
 #include <catch2/catch.hpp>
+#include <cmath>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -50,6 +51,12 @@ TEST_CASE("papers have their published sizes", "[paper]") {
         CHECK(styles::paper_named(name)->width == Approx(width * 25.4));
         CHECK(styles::paper_named(name)->height == Approx(height * 25.4));
     }
+    CHECK(*styles::paper_named("A5 Landscape") == styles::paper{"a5", 210, 148});
+    CHECK(styles::paper_named("4x6  landscape")->width == Approx(6 * 25.4));
+    CHECK(*styles::paper_named("a5 portrait") == *styles::paper_named("a5"));
+    CHECK_FALSE(styles::paper_named("a5 sideways"));
+    CHECK_FALSE(styles::paper_named("landscape"));
+    CHECK_FALSE(styles::paper_named("a5 "));
     CHECK_FALSE(styles::paper_named("a7"));
     CHECK_FALSE(styles::paper_named(""));
     CHECK_FALSE(styles::paper_named("a55"));
@@ -59,10 +66,14 @@ TEST_CASE("the rules of a style file have no endless loop", "[style]") {
     CHECK(tao::pegtl::analyze<grammar::style_rules::line>(-1) == 0);
     CHECK(tao::pegtl::analyze<grammar::style_rules::list>(-1) == 0);
     CHECK(tao::pegtl::analyze<grammar::style_rules::type_sizes>(-1) == 0);
+    CHECK(tao::pegtl::analyze<grammar::style_rules::side_and_length>(-1) == 0);
+    CHECK(tao::pegtl::analyze<grammar::style_rules::number_a_sheet>(-1) == 0);
+    CHECK(tao::pegtl::analyze<grammar::style_rules::colour>(-1) == 0);
 }
 
 TEST_CASE("every built-in style reads without a message", "[style]") {
-    REQUIRE(styles::built_in_style_names() == std::vector<std::string>{"chart", "station"});
+    REQUIRE(styles::built_in_style_names() ==
+            std::vector<std::string>{"chart", "hand", "office", "sheet", "station"});
     for (const auto& name : styles::built_in_style_names()) {
         INFO(name);
         std::ifstream in(BENCHCARD_SOURCE_DIR "/styles/" + name + ".style");
@@ -76,6 +87,11 @@ TEST_CASE("every built-in style reads without a message", "[style]") {
     CHECK(station.amounts.least == 14);
     CHECK(station.text.least == 11);
     CHECK(station.small_print.least == 11);
+    for (const auto* small : {"hand", "sheet", "office"}) {
+        const auto look = *styles::built_in_style(small);
+        for (const auto& type : {look.title, look.amounts, look.names, look.text, look.small_print})
+            CHECK(type.least >= 9);
+    }
 }
 
 TEST_CASE("a style file says how cards look", "[style]") {
@@ -101,6 +117,41 @@ TEST_CASE("a style file says how cards look", "[style]") {
     CHECK(r.made.words.continues == "weiter auf");
     CHECK(r.made.words.fan.empty());
     CHECK(r.made.words.gas == "gas");
+}
+
+TEST_CASE("a style file says what a sheet is and how it is cut", "[style]") {
+    const auto r = read("prints: recipes\n"
+                        "paper: letter landscape\n"
+                        "cut to: 4x6\n"
+                        "hole: left 20 mm\n"
+                        "corners: 12 mm\n"
+                        "distance: 600 mm\n"
+                        "accent: 20 60 140\n"
+                        "accent Dough bench: 110 30 60\n");
+    REQUIRE(message_of(r) == "none");
+    CHECK(r.made.prints == styles::printed::recipe);
+    CHECK(r.made.sheet == styles::paper{"letter", 279.4, 215.9});
+    CHECK(r.made.cut->to == styles::paper_named("4x6"));
+    CHECK(r.made.hole == styles::hole{styles::edge::left, 20});
+    CHECK(r.made.distance == 600);
+    CHECK(styles::accent_for(r.made, "dough BENCH") == styles::colour{110, 30, 60});
+    CHECK(styles::accent_for(r.made, "mixing") == styles::colour{20, 60, 140});
+    CHECK(styles::clear_at(r.made, styles::edge::left) == 20);
+    CHECK(read("cut to: 8 a sheet\n").made.cut == styles::cutting{std::nullopt, 8});
+}
+
+TEST_CASE("rounded corners stay clear of ink", "[style]") {
+    // The corner of what is printed, from the arc to which the corner of the card is cut.
+    for (const double radius : {0.0, 4.0, 8.0, 12.0, 20.0}) {
+        styles::style look;
+        look.margin = 6;
+        look.corners = radius;
+        const double clear = styles::clear_at(look, styles::edge::top);
+        const double to_middle = std::hypot(radius - clear, radius - clear);
+        INFO(radius);
+        CHECK(clear >= 6);
+        if (clear < radius) CHECK(radius - to_middle >= 6 - 1e-9);
+    }
 }
 
 TEST_CASE("what a style file gets wrong is said in words", "[style]") {
@@ -131,6 +182,23 @@ TEST_CASE("what a style file gets wrong is said in words", "[style]") {
     CHECK(said("text: 1-11 pt\n").starts_with("style-type [1-11 pt]"));
     const std::string endless = "text: 11-" + std::string(400, '9') + " pt\n";
     CHECK(said(endless.c_str()).starts_with("style-type ["));
+    CHECK(said("prints: card\n") ==
+          "style-word [card] “card” is nothing that is printed | did you mean “cards”?");
+    CHECK(said("cut to: 3 a sheet\n") ==
+          "style-value [3 a sheet] a sheet is not cut into 3 equal cards | write 2, 4 or 8 a "
+          "sheet, or a size: a6");
+    CHECK(said("cut to: a7\n").starts_with("style-word [a7]"));
+    CHECK(said("hole: middle 12 mm\n").starts_with("style-value [middle 12 mm]"));
+    CHECK(said("hole: top 5 mm\n") ==
+          "style-length [top 5 mm] 5 mm clear for a hole are too few | set it between 6 mm and 30 "
+          "mm");
+    CHECK(said("distance: 20 m\n").starts_with("style-value [20 m] found “20 m” where a length"));
+    CHECK(said("distance: 2000 mm\n") ==
+          "style-length [2000 mm] a distance of 2000 mm is too large | set it between 200 mm and "
+          "1500 mm");
+    CHECK(said("accent: 256 0 0\n").starts_with("style-value [256 0 0]"));
+    CHECK(said("accent: red\n").starts_with("style-value [red]"));
+    CHECK(said("accent bench: 250 250 250\n").starts_with("style-contrast [250 250 250]"));
     CHECK(said("columns: tick, nmae\n") ==
           "style-word [nmae] “nmae” is not a column of a card | did you mean “name”?");
     CHECK(said("columns: tick, tick\n") == "style-repeated [tick] “tick” stands here twice");

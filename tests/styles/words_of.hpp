@@ -5,6 +5,7 @@
 #include "styles/layout/utf8.hpp"
 #include "styles/style.hpp"
 
+#include <algorithm>
 #include <map>
 #include <string>
 #include <string_view>
@@ -23,6 +24,7 @@ inline void add_words(word_list& to, std::string_view text) {
         const auto end = std::min(whole.find_first_of(" \n\f\t", at), whole.size());
         auto word = whole.substr(at, end - at);
         while (word.ends_with(',')) word.pop_back();
+        while (word.starts_with(',')) word.erase(0, 1); // of one that was broken there
         if (!word.empty() && word != "·") to.push_back(word);
         at = end + 1;
     }
@@ -41,6 +43,11 @@ inline word_list repeated_words(const styles::card& c, const styles::style& look
          {c.title, c.batch, c.revision, c.footnote, c.fingerprint, look.words.continues})
         add_words(out, text);
     add_words(out, "card 2 11 of 3 12 …");
+    for (const auto& part : c.parts) {
+        for (auto& word : repeated_words(part, look)) out.push_back(std::move(word));
+        add_words(out, part.yield); // in the heading of a component that runs on
+    }
+    if (c.is_recipe) add_words(out, look.words.page + " " + look.words.of);
     for (const auto& text : {c.imperial_heading, c.spoons_heading, c.percent_heading})
         add_words(out, text);
     for (const auto& text : c.table.headings) add_words(out, text);
@@ -50,14 +57,26 @@ inline word_list repeated_words(const styles::card& c, const styles::style& look
     return out;
 }
 
-/// The words that stand once on a card.
-inline word_list body_words(const styles::card& c) {
+/// The words that stand once on a card in a style.
+inline word_list body_words(const styles::card& c, const styles::style& look) {
     word_list out;
+    for (const auto& part : c.parts)
+        for (auto& word : body_words(part, look)) out.push_back(std::move(word));
+    if (styles::shows(look, styles::block::figures))
+        for (const auto& f : c.figures) {
+            add_words(out, f.title);
+            for (const auto& line : f.lines) add_words(out, line.text);
+        }
     for (const auto& text : {c.recipe, c.station, c.yield, c.made_label}) add_words(out, text);
-    for (const auto& r : c.weigh_out)
-        for (const auto& text :
-             {r.amount, r.unit, r.name, r.preparation, r.imperial, r.spoons, r.percent})
-            add_words(out, text);
+    const auto has = [&](styles::column which) {
+        return std::ranges::find(look.columns, which) != look.columns.end();
+    };
+    for (const auto& r : c.weigh_out) {
+        for (const auto& text : {r.amount, r.unit, r.name, r.preparation}) add_words(out, text);
+        if (has(styles::column::imperial)) add_words(out, r.imperial);
+        if (has(styles::column::spoons)) add_words(out, r.spoons);
+        if (has(styles::column::percent)) add_words(out, r.percent);
+    }
     for (const auto& r : c.totals)
         for (const auto& text : {r.amount, r.unit, r.text}) add_words(out, text);
     for (const auto& r : c.table.rows) {

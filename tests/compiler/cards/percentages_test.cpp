@@ -32,9 +32,9 @@ TEST_CASE("lines, total and hydration of a plain dough") {
                        exact(7, 3));
     REQUIRE(found);
     CHECK(found->of_lines == list{"80 %", "20 %", "65 %", "2 %", "0.5 %", ""});
-    REQUIRE(found->totals.size() == 2);
-    CHECK(found->totals[0] == styles::total_row{"167.5", "%", "of 2333 g flour in all"});
-    CHECK(found->totals[1] == styles::total_row{"65", "%", "hydration: 1517 g water"});
+    CHECK(found->total == styles::total_row{"65", "%",
+                                            "hydration: 1517 g water; 167.5 % of 2333 g flour in "
+                                            "all"});
 }
 
 TEST_CASE("a preferment counts its flour and water into the totals") {
@@ -46,9 +46,9 @@ TEST_CASE("a preferment counts its flour and water into the totals") {
     const auto found = percentages_of(baguettes);
     REQUIRE(found);
     CHECK(found->of_lines == list{"65.8 %", "34.2 %", "0.66 %", "2 %", "68.4 %"});
-    CHECK(found->totals[0] ==
-          styles::total_row{"171.1", "%", "of 1368 g flour in all, 468 g of it in Poolish"});
-    CHECK(found->totals[1] == styles::total_row{"68.4", "%", "hydration: 936 g water"});
+    CHECK(found->total == styles::total_row{"68.4", "%",
+                                            "hydration: 936 g water; 171.1 % of 1368 g flour in "
+                                            "all, 468 g of it in Poolish"});
 }
 
 TEST_CASE("of a preferment counts what is used of it") {
@@ -58,9 +58,9 @@ TEST_CASE("of a preferment counts what is used of it") {
         "component: Dough\npercent: flour\n450 g plain flour\n250 g water\n100 g Sponge\n");
     REQUIRE(found);
     CHECK(found->of_lines == list{"90 %", "50 %", "20 %"});
-    CHECK(found->totals[0] ==
-          styles::total_row{"160", "%", "of 500 g flour in all, 50 g of it in Sponge"});
-    CHECK(found->totals[1] == styles::total_row{"60", "%", "hydration: 300 g water"});
+    CHECK(found->total == styles::total_row{"60", "%",
+                                            "hydration: 300 g water; 160 % of 500 g flour in all, "
+                                            "50 g of it in Sponge"});
 }
 
 TEST_CASE("water in milk and eggs makes the hydration a round one") {
@@ -68,9 +68,8 @@ TEST_CASE("water in milk and eggs makes the hydration a round one") {
     const auto found = percentages_of(
         "recipe: Milk bread\npercent: flour\n1 kg strong white flour\n500 g whole milk\n");
     REQUIRE(found);
-    CHECK(
-        found->totals[1] ==
-        styles::total_row{"44", "%", "hydration, about: the water in milk, eggs and fat counted"});
+    CHECK(found->total ==
+          styles::total_row{"44", "%", "hydration, about; 150 % of 1000 g flour in all"});
 }
 
 TEST_CASE("what is baked, set aside or of another base has no part in it") {
@@ -81,11 +80,11 @@ TEST_CASE("what is baked, set aside or of another base has no part in it") {
     CHECK(baked->of_lines == list{"100 %", "50 %", "200 %"});
     const auto aside = percentages_of("recipe: Dough\npercent: flour\n500 g plain flour\n300 g "
                                       "water\n50 g plain flour, for dusting\n");
-    CHECK(aside->totals[0].amount == "160");
+    CHECK(aside->total->text == "hydration: 300 g water; 160 % of 500 g flour in all");
     const auto ganache = percentages_of(
         "recipe: Ganache\npercent: chocolate\n200 g dark chocolate\n300 g double cream\n");
     CHECK(ganache->of_lines == list{"100 %", "150 %"});
-    CHECK(ganache->totals.size() == 1);
+    CHECK(ganache->total == styles::total_row{"250", "%", "of 200 g chocolate in all"});
     CHECK_FALSE(percentages_of("recipe: Dough\n500 g plain flour\n"));
     CHECK_FALSE(percentages_of("recipe: Dough\npercent: butter\n500 g plain flour\n"));
 }

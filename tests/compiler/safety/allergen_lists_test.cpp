@@ -107,13 +107,13 @@ TEST_CASE("labels choose a list, and nothing means both") {
 TEST_CASE("the strip says whose list it is only where they differ, and leaves nothing out") {
     const safety::allergens a{{"almonds", "oats", "pine nuts", "wheat"}, {"celery"}, {"stock"}};
     CHECK(shown(a, law::both) ==
-          "Contains *almonds* · *wheat*. Contains *oats* (EU list only). Contains *pine nuts* (US "
-          "list only). May contain *celery* (EU list only). Check the packet of stock");
+          "Contains *almonds* · *wheat* · *oats* (EU list only) · *pine nuts* (US list only). May "
+          "contain *celery* (EU list only). Check the packet of stock");
     CHECK(shown(a, law::eu) ==
-          "Contains *almonds* · *oats* · *wheat*. Contains *pine nuts* (not on the EU list). May "
+          "Contains *almonds* · *oats* · *wheat* · *pine nuts* (not on the EU list). May "
           "contain *celery*. Check the packet of stock");
     CHECK(shown(a, law::us) ==
-          "Contains *almonds* · *pine nuts* · *wheat*. Contains *oats* (not on the US list). May "
+          "Contains *almonds* · *pine nuts* · *wheat* · *oats* (not on the US list). May "
           "contain *celery* (not on the US list). Check the packet of stock");
     CHECK(shown({{"buckwheat"}, {}, {}}, law::both) == "Contains *buckwheat* (on neither list)");
     CHECK(shown({{"spelt"}, {}, {}}, law::both) == "Contains *spelt (wheat)*");
