@@ -104,8 +104,9 @@ int print_chart(const print_options& options) {
         return recipe_errors;
     }
     const auto title = recipes.size() == 1 ? recipes.front()->meaning.title : "";
-    return write_pdf({cards::chart_card(rows, system, title)}, "Grams in a measure", *how,
-                     options.output);
+    print_job job{{cards::chart_card(rows, system, title)}, "Grams in a measure", {}};
+    for (const auto& c : recipes) job.sources.push_back(c->files.sources);
+    return write_pdf(job, *how, options.output);
 }
 
 } // namespace benchcard::commands

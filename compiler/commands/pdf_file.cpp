@@ -3,6 +3,8 @@
 #include "compiler/commands/compile.hpp"
 #include "compiler/commands/files.hpp"
 #include "styles/layout/lay_out.hpp"
+#include "styles/layout/utf8.hpp"
+#include "styles/pdf/character_name.hpp"
 #include "styles/pdf/paint.hpp"
 
 #include <algorithm>
@@ -30,6 +32,38 @@ void print_plainly(const grammar::diagnostics& messages) {
         complain(fmt::format("benchcard: {} [{}]\n", m.message, m.kind));
         for (const auto& n : m.notes) complain(fmt::format("     = note: {}\n", n.text));
         for (const auto& h : m.helps) complain(fmt::format("     = help: {}\n", h.text));
+    }
+}
+
+/// Where a character stands first in some files; nothing where it is in none.
+std::optional<grammar::span> place_of(char32_t code, const std::vector<grammar::source>& files) {
+    std::string bytes;
+    layout::append(bytes, code);
+    for (const auto& file : files) {
+        const auto at = file.text().find(bytes);
+        if (at == std::string_view::npos) continue;
+        return grammar::span{file.file(), static_cast<std::uint32_t>(at),
+                             static_cast<std::uint32_t>(at + bytes.size())};
+    }
+    return std::nullopt;
+}
+
+/// A character that no font has is shown where it stands in a recipe, all else as it is.
+void print_failures(const pdf::painted& pdf, const print_job& job) {
+    for (std::size_t i = 0; i < pdf.messages.size(); ++i) {
+        auto message = pdf.messages[i];
+        bool is_shown = false;
+        for (const auto& files : job.sources) {
+            if (i >= pdf.missing.size() || is_shown) break;
+            const auto place = place_of(pdf.missing[i], files);
+            if (!place) continue;
+            message.where = *place;
+            message.message = "no font has the character " + pdf::named_character(pdf.missing[i]);
+            message.helps = {{.text = "write it in another way, or leave it out"}};
+            complain(shown_messages({message}, files, stderr));
+            is_shown = true;
+        }
+        if (!is_shown) print_plainly({message});
     }
 }
 
@@ -111,18 +145,17 @@ std::optional<look> find_look(const print_options& options, const std::string& u
     return look{*style, *grid, options.two_sided, options.copies};
 }
 
-int write_pdf(const std::vector<styles::card>& cards, const std::string& title, const look& how,
-              const std::string& output) {
+int write_pdf(const print_job& job, const look& how, const std::string& output) {
     grammar::diagnostics messages;
     const auto fonts = pdf::load_fonts(messages);
     print_plainly(messages);
     if (!fonts) return not_run;
     std::vector<layout::page> pages;
-    for (const auto& card : cards)
+    for (const auto& card : job.cards)
         for (auto& page : pages_of(card, how, fonts->metrics)) pages.push_back(std::move(page));
     const auto sheets = layout::imposed(pages, how.on, how.copies, how.two_sided);
-    const auto pdf = pdf::paint(sheets, *fonts, {title, "en", "benchcard"});
-    print_plainly(pdf.messages);
+    const auto pdf = pdf::paint(sheets, *fonts, {job.title, "en", "benchcard"});
+    print_failures(pdf, job);
     if (!pdf) return is_of_the_text(pdf.messages) ? recipe_errors : not_run;
     if (const auto failure = write_file(output, pdf.bytes)) {
         complain(fmt::format("benchcard: {}\n", *failure));

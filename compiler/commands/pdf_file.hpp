@@ -24,9 +24,15 @@ struct look {
 /// the style's file has errors.
 std::optional<look> find_look(const print_options& options, const std::string& usual);
 
+/// What goes into a PDF.
+struct print_job {
+    std::vector<styles::card> cards;
+    std::string title;
+    std::vector<std::vector<grammar::source>> sources; ///< of each recipe, its files
+};
+
 /// Lays the cards out, paints them and writes the PDF. Gives the exit code; what went wrong is said
-/// on standard error.
-int write_pdf(const std::vector<styles::card>& cards, const std::string& title, const look& how,
-              const std::string& output);
+/// on standard error, a character that no font has with its place in the recipe.
+int write_pdf(const print_job& job, const look& how, const std::string& output);
 
 } // namespace benchcard::commands

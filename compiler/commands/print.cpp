@@ -85,9 +85,8 @@ void keep_named(std::vector<styles::card>& cards, const std::vector<std::string>
 int print(const print_options& options) {
     const auto how = find_look(options, "station");
     if (!how) return not_run;
-    std::vector<styles::card> cards;
+    print_job job;
     std::vector<std::pair<std::string, std::vector<styles::card>>> to_record; // a file each
-    std::string title;
     int worst = done;
     for (const auto& file : options.files) {
         const auto c = compile(file, options.measures);
@@ -99,18 +98,19 @@ int print(const print_options& options) {
         auto of_file = cards_of(*c, options, how->style, file, code);
         worst = std::max(worst, code);
         if (code != done) continue;
-        title += (title.empty() ? "" : ", ") + c->meaning.title;
-        cards.insert(cards.end(), of_file.begin(), of_file.end());
+        job.title += (job.title.empty() ? "" : ", ") + c->meaning.title;
+        job.cards.insert(job.cards.end(), of_file.begin(), of_file.end());
+        job.sources.push_back(c->files.sources);
         keep_named(of_file, options.cards);
         if (options.record) to_record.emplace_back(file, std::move(of_file));
     }
-    if (worst == done && !are_all_there(options.cards, cards)) worst = not_run;
+    if (worst == done && !are_all_there(options.cards, job.cards)) worst = not_run;
     if (worst != done) {
         complain("benchcard: nothing was printed\n");
         return worst;
     }
-    keep_named(cards, options.cards);
-    const int code = write_pdf(cards, title, *how, options.output);
+    keep_named(job.cards, options.cards);
+    const int code = write_pdf(job, *how, options.output);
     if (code != done) return code;
     for (const auto& [file, recorded] : to_record)
         if (const auto failure = record_cards(file, recorded, options.order_words)) {

@@ -34,8 +34,9 @@ struct group {
 /// A part of the card: the weigh-out, the method, the foot.
 struct block {
     std::vector<group> groups = {};
-    bool whole = false;      ///< kept on one page if any page holds it
-    std::size_t heading = 0; ///< so many groups are repeated where it runs on to another page
+    bool whole = false;           ///< kept on one page if any page holds it
+    std::size_t heading = 0;      ///< so many groups are repeated where it runs on to another page
+    std::vector<group> over = {}; ///< put over what of it stands first in a column
 
     bool empty() const { return groups.empty(); }
 };

@@ -199,15 +199,18 @@ class setter {
         return is_numbered() && runs_on ? stack_of(laid.pages.size()) : laid;
     }
 
-    /// A component of a whole recipe; its heading is repeated where its first part runs on.
+    /// A component of a whole recipe; its heading is repeated wherever it runs on.
     void add_part(parts& to, const ready_card& part, fitting scale, std::size_t& wrapped) const {
         const auto with = composed(scale, part, area_.column_width(to.columns));
         auto blocks = blocks_of(look_.top, with, wrapped);
         for (auto& b : blocks_of(look_.bottom, with, wrapped)) blocks.push_back(std::move(b));
         std::erase_if(blocks, [](const block& b) { return b.empty(); });
         if (blocks.empty()) blocks.emplace_back();
+        const auto heading = compose_part_heading(with);
+        for (auto& b : blocks) b.over = {heading};
         auto& first = blocks.front();
-        first.groups.insert(first.groups.begin(), compose_part_heading(with));
+        first.over.clear(); // it stands in it, and is repeated with it
+        first.groups.insert(first.groups.begin(), heading);
         ++first.heading;
         for (auto& b : blocks) to.top.push_back(std::move(b));
     }

@@ -16,6 +16,7 @@ class stacker {
     stack run() {
         begin_page();
         place(parts_.head);
+        after_head_ = true;
         if (parts_.columns > 1) begin_columns(true);
         for (const auto& b : parts_.top) place(b);
         const double bottom = height_with_space(parts_.bottom);
@@ -99,14 +100,14 @@ class stacker {
     /// rule of the head.
     void put(const group& g, std::size_t first, std::size_t last) {
         if (in_columns_ && column_ > 0 && opens()) rule_column();
-        if (g.rule_above > 0 && (opens() || after_heading_)) {
+        if (g.rule_above > 0 && (opens() || after_heading_ || after_head_)) {
             auto without = g;
             without.rule_above = 0;
             y_ = draw(without, first, last, left(), y_, width(), pages_.back());
         } else {
             y_ = draw(g, first, last, left(), y_, width(), pages_.back());
         }
-        after_heading_ = false;
+        after_heading_ = after_head_ = false;
     }
 
     void place(const block& b) {
@@ -141,22 +142,37 @@ class stacker {
             begin_frame();
             moved = true;
         }
-        if (moved && i >= b.heading) repeat_heading(b);
+        if (moved)
+            repeat_headings(b, i);
+        else if (opens())
+            repeat(b.over, g);
         if (!opens() && !after_heading_) y_ += g.space_before;
         if (g.height() <= left_over() + slack)
             put(g, 0, g.bands.size());
         else
-            split(g);
+            split(g, b.over);
     }
 
-    /// A heading so long that it would leave little room is not repeated.
-    void repeat_heading(const block& b) {
+    /// Headings over what runs on; those so long that they would leave little room, or drive what
+    /// they head to another page, are left out.
+    void repeat(const std::vector<group>& headings, const group& under, std::size_t band = 0) {
         constexpr double most_of_page = 0.4;
-        double height = 0;
-        for (std::size_t i = 0; i < b.heading; ++i) height += b.groups[i].height();
-        if (height > fresh() * most_of_page) return;
-        for (std::size_t i = 0; i < b.heading; ++i) put(b.groups[i], 0, b.groups[i].bands.size());
-        after_heading_ = b.heading > 0;
+        const double height = height_of(headings);
+        if (headings.empty() || height > fresh() * most_of_page) return;
+        double needed = under.pad_above + under.pad_below;
+        const bool whole = band == 0 && under.height() <= left_over() + slack;
+        for (auto i = band; i < under.bands.size() && (whole || i < band + 2); ++i)
+            needed += under.bands[i].height();
+        if (height + needed > left_over() + slack) return;
+        for (const auto& h : headings) put(h, 0, h.bands.size());
+        after_heading_ = true;
+    }
+
+    /// What stands again over the groups of a block from the `i`-th on.
+    void repeat_headings(const block& b, std::size_t i) {
+        if (opens()) repeat(b.over, b.groups[i]);
+        const auto end = b.groups.begin() + static_cast<std::ptrdiff_t>(b.heading);
+        if (i >= b.heading) repeat({b.groups.begin(), end}, b.groups[i]);
     }
 
     /// How many bands from `first` on fit into what is left of the page.
@@ -168,7 +184,7 @@ class stacker {
         return last;
     }
 
-    void split(const group& g) {
+    void split(const group& g, const std::vector<group>& over) {
         std::size_t first = 0;
         while (first < g.bands.size()) {
             auto last = fitting(g, first);
@@ -181,7 +197,7 @@ class stacker {
             put(g, first, last);
             first = last;
             broken_ += first < g.bands.size() ? 1 : 0;
-            if (first < g.bands.size()) begin_frame();
+            if (first < g.bands.size()) begin_frame(), repeat(over, g, first);
         }
     }
 
@@ -197,7 +213,7 @@ class stacker {
     const foot_maker& foot_;
     std::vector<page> pages_;
     double y_ = 0, top_ = 0, limit_ = 0;
-    bool after_heading_ = false;
+    bool after_heading_ = false, after_head_ = false;
     bool in_columns_ = false, under_head_ = false;
     std::size_t column_ = 0, frames_ = 0;
     std::size_t broken_ = 0;

@@ -1,6 +1,7 @@
 #include "styles/pdf/paint.hpp"
 
 #include "styles/layout/utf8.hpp"
+#include "styles/pdf/character_name.hpp"
 #include "styles/pdf/codes.hpp"
 #include "styles/pdf/haru.hpp"
 
@@ -63,7 +64,7 @@ using characters_by_face = std::vector<std::set<char16_t>>;
 
 /// Sorts the characters by font; one that its font lacks becomes a message, once.
 characters_by_face characters_of(const std::vector<page>& pages, const font_set& fonts,
-                                 grammar::diagnostics& messages) {
+                                 painted& result) {
     characters_by_face used(fonts.programs.size());
     std::set<char32_t> missing;
     for (const auto& p : pages)
@@ -71,15 +72,14 @@ characters_by_face characters_of(const std::vector<page>& pages, const font_set&
             for (const auto code : layout::characters_of(run.text)) {
                 const bool known = run.face < used.size() && code <= 0xFFFF &&
                                    fonts.metrics.faces[run.face].find(code);
-                if (known)
+                if (known) {
                     used[run.face].insert(static_cast<char16_t>(code));
-                else if (missing.insert(code).second) {
-                    std::string seen;
-                    layout::append(seen, code);
-                    messages.push_back(failure(
-                        "missing-character",
-                        fmt::format("no font has the character {} (U+{:04X}), in “{}”", seen,
-                                    static_cast<unsigned>(code), run.text.substr(0, 200))));
+                } else if (missing.insert(code).second) {
+                    result.missing.push_back(code);
+                    result.messages.push_back(
+                        failure("missing-character",
+                                fmt::format("no font has the character {}, in “{}”",
+                                            named_character(code), run.text.substr(0, 200))));
                 }
             }
     return used;
@@ -265,7 +265,7 @@ painted paint(const std::vector<page>& pages, const font_set& fonts, const docum
                                                   p.label.empty() ? "1" : p.label)));
             return result;
         }
-    const auto used = characters_of(pages, fonts, result.messages);
+    const auto used = characters_of(pages, fonts, result);
     if (grammar::has_errors(result.messages)) return result;
 
     first_error error;

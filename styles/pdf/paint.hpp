@@ -21,12 +21,14 @@ struct document_info {
 struct painted {
     std::string bytes; ///< empty when there is an error among the messages
     grammar::diagnostics messages;
+    std::vector<char32_t> missing; ///< the characters that no font has, each once, a message each
 
     explicit operator bool() const { return !bytes.empty(); }
 };
 
 /// Draws pages that were laid out with the metrics of `fonts`. A character that no font has is
-/// a `missing-character` error that names it, never an empty box.
+/// a `missing-character` error that names it, never an empty box; where it stands in a recipe only
+/// who has the recipe can say.
 painted paint(const std::vector<layout::page>& pages, const font_set& fonts,
               const document_info& info);
 

@@ -207,6 +207,17 @@ TEST_CASE("a style of one's own is a file", "[commands]") {
     CHECK(at.names() == std::vector<std::string>{"bad.style", "good.recipe", "my.style"});
 }
 
+TEST_CASE("a character that no font has is shown in the recipe", "[commands]") {
+    const folder at;
+    const auto recipe =
+        at.file("cake.recipe", "recipe: Cake\n200 g plain flour\n- Bake the 🍰 of [flour].\n");
+    const auto r = run({"print", recipe, "-o", at / "a.pdf"});
+    CHECK(r.code == 1);
+    CHECK_THAT(r.err, Catch::Contains(recipe + ":3:12: error: no font has the character 🍰 "
+                                               "(shortcake, U+1F370) [missing-character]\n"));
+    CHECK(at.names() == std::vector<std::string>{"cake.recipe"});
+}
+
 TEST_CASE("sheets hold several cards, their copies and their backs", "[commands]") {
     const auto recipe = example("pear-and-almond-tart");
     const auto sheets = [&](std::vector<std::string> more) {

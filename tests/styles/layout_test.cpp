@@ -242,7 +242,30 @@ TEST_CASE("the name of a component is never the last on a page", "[layout]") {
         card.parts[0].method.push_back({samples::plain("Stir until it is smooth.")});
         for (const auto* paper : {"5x8", "a5 landscape"})
             for (const auto& p : pages_in(card, "hand", paper))
-                if (run_with(p, "Seeded rye")) CHECK(run_with(p, "strong white flour"));
+                if (const auto* name = run_with(p, "Seeded rye"))
+                    CHECK(std::ranges::any_of(p.text, [&](const text_run& run) {
+                        const bool is_foot = run.text.find("local rules") != std::string::npos;
+                        return run.y > name->y && run.x < name->x + 60 && !is_foot;
+                    }));
+    }
+}
+
+TEST_CASE("a component that runs on has its name over what runs on", "[layout]") {
+    auto card = whole();
+    for (int steps = 0; steps < 60; ++steps)
+        card.parts[0].method.push_back({samples::plain("Stir until it is smooth.")});
+    for (const auto* paper : {"5x8", "a5 landscape"}) {
+        std::size_t run_on = 0;
+        for (const auto& p : pages_in(card, "hand", paper)) {
+            const auto* step = run_with(p, "Stir until");
+            if (!step) continue;
+            const auto* name = run_with(p, "Almond cream");
+            REQUIRE(name);
+            CHECK(name < step);
+            CHECK(name->y < step->y);
+            ++run_on;
+        }
+        CHECK(run_on > 1);
     }
 }
 

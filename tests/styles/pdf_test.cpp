@@ -246,7 +246,10 @@ TEST_CASE("a character that no font has is named, and nothing is printed", "[pdf
     CHECK_FALSE(emoji);
     REQUIRE(emoji.messages.size() == 1);
     CHECK(emoji.messages[0].kind == "missing-character");
-    CHECK(emoji.messages[0].message.find("🍰 (U+1F370)") != std::string::npos);
+    // The name is that of the Unicode Character Database.
+    CHECK(emoji.messages[0].message ==
+          "no font has the character 🍰 (shortcake, U+1F370), in “a cake 🍰 and another 🍰”");
+    CHECK(emoji.missing == std::vector<char32_t>{0x1F370});
 
     // Written from right to left: in a line of type set from the left it would be wrong.
     card = samples::short_card();
