@@ -114,7 +114,7 @@ class setter {
     }
 
   private:
-    static constexpr double some_air = 0.25, much_air = 0.5, much_larger = 0.25;
+    static constexpr double some_air = 0.35, much_air = 0.55, much_larger = 0.25;
 
     /// The largest number from 0 to 1, in 64ths, that passes; 0 is known to.
     template <typename Passes> static double largest(const Passes& passes) {

@@ -23,8 +23,8 @@ sizes sizes_at(const styles::style& look, fitting to) {
     const double most = std::max(s.detail, std::min(look.text.most, s.name));
     s.text = s.detail + to.words * (most - s.detail);
     s.small_print = between(look.small_print, scale);
-    s.leading = 1.24 + 0.18 * air;
-    s.space = s.text * (0.42 + 0.48 * air);
+    s.leading = 1.2 + 0.22 * air;
+    s.space = s.text * (0.32 + 0.58 * air);
     return s;
 }
 
