@@ -283,6 +283,9 @@ void add_print(CLI::App& app, command_line& line) {
     command->add_flag("--record", printed.record,
                       "Keep what the cards say in a file beside the recipe,\n"
                       "tart.cards of tart.recipe, for check --card");
+    command->add_flag("--dated", printed.dated,
+                      "Say in the PDF when it was made; without it the same cards\n"
+                      "are the same bytes");
     add_instead_of(*command, files, "--chart", printed.chart,
                    "Instead of cards a wall chart: what a cup and a spoon of the\n"
                    "recipes' ingredients weigh; without a recipe, of all in the table");

@@ -68,6 +68,7 @@ struct print_options {
     std::optional<layout::flip> two_sided;
     std::size_t copies = 1; ///< of each card on a sheet
     bool chart = false;     ///< a wall chart instead of cards
+    bool dated = false;     ///< the PDF says when it was made
     bool record = false;    ///< keeps what the cards say in a file beside each recipe
     std::vector<std::string> order_words = {}; ///< the order as it was given, for the record
     measures::system measures = measures::system::unstated;

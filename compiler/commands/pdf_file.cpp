@@ -8,6 +8,9 @@
 #include "styles/pdf/paint.hpp"
 
 #include <algorithm>
+#include <charconv>
+#include <cstdlib>
+#include <ctime>
 #include <fmt/format.h>
 
 namespace benchcard::commands {
@@ -118,6 +121,16 @@ std::vector<layout::page> pages_of(const styles::card& card, const look& how,
     return pages;
 }
 
+/// The seconds of SOURCE_DATE_EPOCH (reproducible-builds.org): a whole number, and nothing else.
+std::optional<std::int64_t> seconds_in(std::string_view text) {
+    constexpr std::int64_t most = 253'402'300'799; // the end of the year 9999
+    std::int64_t value = 0;
+    const auto end = text.data() + text.size();
+    const auto read = std::from_chars(text.data(), end, value);
+    const bool is_number = read.ec == std::errc{} && read.ptr == end;
+    return is_number && value >= 0 && value <= most ? std::optional(value) : std::nullopt;
+}
+
 } // namespace
 
 std::optional<look> find_look(const print_options& options, const std::string& usual) {
@@ -142,7 +155,19 @@ std::optional<look> find_look(const print_options& options, const std::string& u
                        "it on one\n     = help: for example: --style sheet\n");
         return std::nullopt;
     }
-    return look{*style, *grid, options.two_sided, options.copies};
+    look how{*style, *grid, options.two_sided, options.copies, {}};
+    if (const char* epoch = std::getenv("SOURCE_DATE_EPOCH"); epoch && *epoch) {
+        how.date = seconds_in(epoch);
+        if (!how.date) {
+            complain(fmt::format("benchcard: SOURCE_DATE_EPOCH is `{}`, and not a number of "
+                                 "seconds\n",
+                                 epoch));
+            return std::nullopt;
+        }
+    } else if (options.dated) {
+        how.date = std::time(nullptr);
+    }
+    return how;
 }
 
 int write_pdf(const print_job& job, const look& how, const std::string& output) {
@@ -154,7 +179,8 @@ int write_pdf(const print_job& job, const look& how, const std::string& output) 
     for (const auto& card : job.cards)
         for (auto& page : pages_of(card, how, fonts->metrics)) pages.push_back(std::move(page));
     const auto sheets = layout::imposed(pages, how.on, how.copies, how.two_sided);
-    const auto pdf = pdf::paint(sheets, *fonts, {job.title, "en", "benchcard"});
+    const auto pdf =
+        pdf::paint(sheets, *fonts, {job.title, "en", "benchcard", how.date, how.two_sided});
     print_failures(pdf, job);
     if (!pdf) return is_of_the_text(pdf.messages) ? recipe_errors : not_run;
     if (const auto failure = write_file(output, pdf.bytes)) {

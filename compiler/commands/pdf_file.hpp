@@ -5,6 +5,7 @@
 #include "styles/card.hpp"
 #include "styles/style.hpp"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -17,11 +18,13 @@ struct look {
     layout::grid on;
     std::optional<layout::flip> two_sided;
     std::size_t copies = 1;
+    std::optional<std::int64_t> date; ///< that the PDF says, seconds since 1970
 };
 
 /// The style and the paper that the command line asks for; `usual` is the style where it names
 /// none. Gives nothing, and says so on standard error, where there is no such style or paper, or
-/// the style's file has errors.
+/// the style's file has errors. The date is SOURCE_DATE_EPOCH, where the environment has it, or now
+/// where one is asked for.
 std::optional<look> find_look(const print_options& options, const std::string& usual);
 
 /// What goes into a PDF.

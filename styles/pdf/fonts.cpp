@@ -156,6 +156,27 @@ grammar::diagnostic missing_text_font(const char* weight) {
             .helps = {{.text = "install the Debian package fonts-noto-core"}}};
 }
 
+std::size_t number_at(std::string_view bytes, std::size_t at, std::size_t size) {
+    std::size_t value = 0;
+    for (std::size_t i = 0; i < size; ++i)
+        value = value << 8 | static_cast<unsigned char>(bytes[at + i]);
+    return value;
+}
+
+/// Whether every table that a font file lists lies within it: of one that was cut off, the PDF
+/// library makes blanks without a word. (OpenType 1.9, table directory.)
+bool is_whole(std::string_view bytes) {
+    constexpr std::size_t header = 12, record = 16;
+    if (bytes.size() < header) return false;
+    const auto tables = number_at(bytes, 4, 2);
+    if (bytes.size() < header + tables * record) return false;
+    for (std::size_t i = 0; i < tables; ++i) {
+        const auto at = header + i * record;
+        if (number_at(bytes, at + 8, 4) + number_at(bytes, at + 12, 4) > bytes.size()) return false;
+    }
+    return tables > 0;
+}
+
 } // namespace
 
 std::string cut_to(const font_program& program, const std::set<char16_t>& characters) {
@@ -166,6 +187,7 @@ std::string cut_to(const font_program& program, const std::set<char16_t>& charac
 }
 
 std::optional<std::pair<font_program, layout::face_metrics>> cut_down(const std::string& file) {
+    if (!is_whole(file)) return std::nullopt;
     const auto whole = face_of(file);
     if (hb_face_get_glyph_count(whole.get()) == 0 || !has_outlines(whole.get()))
         return std::nullopt;

@@ -7,6 +7,7 @@
 
 #include <array>
 #include <cmath>
+#include <ctime>
 #include <fmt/format.h>
 #include <hpdf_catalog.h>
 #include <hpdf_doc.h>
@@ -240,7 +241,29 @@ void describe(HPDF_Doc document, const document_info& info) {
                   HPDF_String_New(document->mmgr, shortened(info.language).c_str(), nullptr));
     auto* preferences =
         static_cast<HPDF_Dict>(HPDF_Dict_GetItem(root, "ViewerPreferences", HPDF_OCLASS_DICT));
-    if (preferences) HPDF_Dict_AddBoolean(preferences, "DisplayDocTitle", HPDF_TRUE);
+    if (!preferences) return;
+    HPDF_Dict_AddBoolean(preferences, "DisplayDocTitle", HPDF_TRUE);
+    if (info.duplex)
+        HPDF_Dict_AddName(preferences, "Duplex",
+                          *info.duplex == layout::flip::long_edge ? "DuplexFlipLongEdge"
+                                                                  : "DuplexFlipShortEdge");
+}
+
+/// A date in UTC. (Written with `Z` the library makes a date that no reader takes.)
+void date(HPDF_Doc document, std::int64_t seconds) {
+    const auto time = static_cast<std::time_t>(seconds);
+    std::tm parts{};
+    if (!gmtime_r(&time, &parts)) return;
+    const HPDF_Date when{parts.tm_year + 1900,
+                         parts.tm_mon + 1,
+                         parts.tm_mday,
+                         parts.tm_hour,
+                         parts.tm_min,
+                         parts.tm_sec,
+                         '+',
+                         0,
+                         0};
+    HPDF_SetInfoDateAttr(document, HPDF_INFO_CREATION_DATE, when);
 }
 
 /// The finished file; to memory only, since the library takes a full disk for a success.
@@ -276,6 +299,7 @@ painted paint(const std::vector<page>& pages, const font_set& fonts, const docum
     }
     HPDF_SetPagesConfiguration(made.get(), 256); // more than 32,767 pages in one list are refused
     describe(made.get(), info);
+    if (info.date) date(made.get(), *info.date);
     const auto faces = embed_all(made.get(), used, fonts);
     for (std::size_t i = 0; i < pages.size() && error.code == 0; ++i) {
         auto* drawn = draw_page(made.get(), pages[i], faces, fonts);

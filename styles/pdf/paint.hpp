@@ -1,20 +1,25 @@
 #pragma once
 
 #include "grammar/diagnostic.hpp"
+#include "styles/layout/impose.hpp"
 #include "styles/layout/page.hpp"
 #include "styles/pdf/fonts.hpp"
 
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
 namespace benchcard::pdf {
 
-/// What a PDF says of itself. No date and no number of its own: the same pages give the same
-/// bytes.
+/// What a PDF says of itself. No date unless one is given, and no number of its own: the same pages
+/// give the same bytes.
 struct document_info {
     std::string title;
     std::string language = "en"; ///< as in BCP 47
     std::string producer = "benchcard";
+    std::optional<std::int64_t> date = {};   ///< seconds since 1970-01-01 in UTC
+    std::optional<layout::flip> duplex = {}; ///< how a printer should turn the sheets
 };
 
 /// A PDF, or the messages that say why there is none.

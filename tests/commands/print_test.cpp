@@ -218,6 +218,27 @@ TEST_CASE("a character that no font has is shown in the recipe", "[commands]") {
     CHECK(at.names() == std::vector<std::string>{"cake.recipe"});
 }
 
+TEST_CASE("a PDF has a date only where one is asked for", "[commands]") {
+    const folder at;
+    const auto recipe = at.file("good.recipe", tart);
+    const auto made = [&](std::vector<std::string> more, const std::string& epoch) {
+        std::vector<std::string> line = {"print", recipe, "-o", "-"};
+        line.insert(line.end(), more.begin(), more.end());
+        surroundings where;
+        if (!epoch.empty()) where.environment["SOURCE_DATE_EPOCH"] = epoch;
+        return run(line, where);
+    };
+    CHECK(made({}, "").out.find("CreationDate") == std::string::npos);
+    CHECK(made({"--dated"}, "").out.find("/CreationDate (D:20") != std::string::npos);
+    const auto fixed = made({}, "1700000000").out;
+    CHECK(fixed.find("/CreationDate (D:20231114221320+00'00')") != std::string::npos);
+    CHECK(fixed == made({"--dated"}, "1700000000").out);
+    const auto wrong = made({}, "yesterday");
+    CHECK(wrong.code == 2);
+    CHECK(wrong.err ==
+          "benchcard: SOURCE_DATE_EPOCH is `yesterday`, and not a number of seconds\n");
+}
+
 TEST_CASE("sheets hold several cards, their copies and their backs", "[commands]") {
     const auto recipe = example("pear-and-almond-tart");
     const auto sheets = [&](std::vector<std::string> more) {

@@ -162,6 +162,21 @@ TEST_CASE("the same card gives the same bytes", "[pdf]") {
     CHECK(first.bytes.find("/ID") == std::string::npos);
 }
 
+TEST_CASE("a date is the one that is given, and so is how sheets are turned", "[pdf]") {
+    // 1700000000 s after 1970 is 2023-11-14 22:13:20 in UTC (date -u -d @1700000000).
+    pdf::document_info info{.title = "Dated", .date = 1'700'000'000};
+    info.duplex = layout::flip::short_edge;
+    const auto made = pdf::paint(pages_of(samples::short_card(), "a5"), real_fonts(), info);
+    REQUIRE(made);
+    const auto file = file_with(made.bytes, "dated.pdf");
+    const auto said = run("TZ=UTC pdfinfo -isodates '" + file + "'").text;
+    INFO(said);
+    CHECK(said.find("CreationDate:    2023-11-14T22:13:20Z") != std::string::npos);
+    const auto root = run("mutool show '" + file + "' trailer/Root/ViewerPreferences").text;
+    CHECK(root.find("/Duplex /DuplexFlipShortEdge") != std::string::npos);
+    CHECK(run("qpdf --check '" + file + "'").status == 0);
+}
+
 TEST_CASE("a checker finds nothing wrong with the file", "[pdf]") {
     for (const auto* paper : {"a4", "a5", "3x5"}) {
         const auto file =
@@ -309,6 +324,12 @@ TEST_CASE("what is no TrueType font is refused before the PDF library sees it", 
     CHECK_FALSE(pdf::cut_down(""));
     CHECK_FALSE(pdf::cut_down("this is not a font"));
     CHECK_FALSE(pdf::cut_down(std::string("\0\1\0\0", 4) + std::string(3000, '\0')));
+    const auto& font = real_fonts().programs[0].bytes;
+    REQUIRE(pdf::cut_down(font));
+    for (const auto size : {std::size_t(8), std::size_t(3000), font.size() / 2, font.size() - 64}) {
+        INFO(size << " of " << font.size() << " bytes");
+        CHECK_FALSE(pdf::cut_down(font.substr(0, size)));
+    }
     CHECK(real_fonts().metrics.look_up(U'⅔', layout::weight::bold).known);
     CHECK(real_fonts().metrics.look_up(U'✓', layout::weight::regular).known);
 }
