@@ -309,10 +309,16 @@ void check_balance(const recipe::recipe& r, grammar::diagnostics& to) {
     }
 }
 
-bool is_out_of_balance(const component& c, const grammar::diagnostics& messages) {
-    return std::any_of(messages.begin(), messages.end(), [&](const auto& m) {
-        return m.where == c.makes_where && (m.kind == "mix-too-small" || m.kind == "mix-left-over");
-    });
+yield_places unbalanced_places(const grammar::diagnostics& messages) {
+    yield_places result;
+    for (const auto& m : messages)
+        if (m.kind == "mix-too-small" || m.kind == "mix-left-over")
+            result.emplace(m.where.file, m.where.begin);
+    return result;
+}
+
+bool is_out_of_balance(const component& c, const yield_places& places) {
+    return places.contains({c.makes_where.file, c.makes_where.begin});
 }
 
 } // namespace benchcard::checks

@@ -3,6 +3,7 @@
 #include "compiler/checks/graph.hpp"
 #include "compiler/checks/method.hpp"
 #include "compiler/checks/neighbours.hpp"
+#include "compiler/checks/places.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -11,35 +12,34 @@ namespace benchcard::checks {
 
 namespace {
 
-bool overlap(grammar::span a, grammar::span b) {
-    return a.file == b.file && a.begin < b.end && b.begin < a.end;
+place_set places_of(const grammar::diagnostics& messages, std::string_view kind = "") {
+    std::vector<grammar::span> result;
+    for (const auto& m : messages)
+        if (kind.empty() || m.kind == kind) result.push_back(m.where);
+    return place_set(std::move(result));
 }
 
-bool has_line_at(const recipe::component& c, grammar::span where) {
-    return std::any_of(c.lines.begin(), c.lines.end(),
-                       [&](const auto& l) { return overlap(l.where, where); });
-}
-
-/// Whether a component's amounts are known to be wrong: a line of it is not known, the mix does not
-/// add up, or one of them is out of all scale.
-bool has_wrong_amounts(const recipe::component& c, const grammar::diagnostics& messages) {
-    return c.weight_unread || is_out_of_balance(c, messages) ||
-           std::any_of(messages.begin(), messages.end(), [&](const auto& m) {
-               return m.kind == "out-of-scale" && has_line_at(c, m.where);
-           });
+/// Whether the amounts of each component are known to be wrong: a line of it is not known, the mix
+/// does not add up, or one of them is out of all scale.
+std::vector<bool> with_wrong_amounts(const recipe::recipe& r, const line_places& lines,
+                                     const grammar::diagnostics& messages) {
+    std::vector<bool> result;
+    const auto unbalanced = unbalanced_places(messages);
+    for (const auto& c : r.components)
+        result.push_back(c.weight_unread || is_out_of_balance(c, unbalanced));
+    for (const auto& m : messages)
+        if (m.kind == "out-of-scale")
+            if (const auto i = lines.component_at(m.where)) result[*i] = true;
+    return result;
 }
 
 /// What a scale cannot show is no matter of its own where the amount is wrong altogether.
 void add_measurable(const recipe::recipe& r, grammar::diagnostics& to) {
     grammar::diagnostics found;
     check_measurable(r, found);
-    const auto before = to;
-    for (auto& m : found) {
-        const bool is_said = std::any_of(before.begin(), before.end(), [&](const auto& o) {
-            return o.kind == "out-of-scale" && overlap(o.where, m.where);
-        });
-        if (!is_said) to.push_back(std::move(m));
-    }
+    const auto said = places_of(to, "out-of-scale");
+    for (auto& m : found)
+        if (!said.meets(m.where)) to.push_back(std::move(m));
 }
 
 /// That a line is out of proportion may be why a mix does not add up: then it is said there.
@@ -52,7 +52,7 @@ void explain_balance(const grammar::diagnostic& found, const recipe::component& 
         const bool is_shown = std::any_of(m.notes.begin(), m.notes.end(), [&](const auto& n) {
             return n.where && overlap(*n.where, found.where);
         });
-        if (is_why && !is_shown && has_line_at(c, found.where))
+        if (is_why && !is_shown)
             m.notes.push_back(
                 {fmt::format("{}; {}", found.message, found.notes.back().text), found.where});
     }
@@ -63,16 +63,14 @@ void explain_balance(const grammar::diagnostic& found, const recipe::component& 
 void add_proportions(const recipe::recipe& r, grammar::diagnostics& to) {
     grammar::diagnostics found;
     check_proportions(r, found);
-    const auto before = to;
+    const line_places lines(r);
+    const auto wrong = with_wrong_amounts(r, lines, to);
+    const auto said = places_of(to);
     for (auto& m : found) {
-        const bool is_said = std::any_of(before.begin(), before.end(),
-                                         [&](const auto& o) { return overlap(o.where, m.where); });
-        const auto of = std::find_if(r.components.begin(), r.components.end(), [&](const auto& c) {
-            return has_line_at(c, m.where) && has_wrong_amounts(c, before);
-        });
-        if (of != r.components.end())
-            explain_balance(m, *of, to);
-        else if (!is_said)
+        const auto of = lines.component_at(m.where);
+        if (of && wrong[*of])
+            explain_balance(m, r.components[*of], to);
+        else if (!said.meets(m.where))
             to.push_back(std::move(m));
     }
 }

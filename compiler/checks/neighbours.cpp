@@ -153,8 +153,9 @@ void check_spoons(const recipe::recipe& r, grammar::diagnostics& to) {
 } // namespace
 
 void check_neighbours(const recipe::recipe& r, grammar::diagnostics& to) {
+    const auto unbalanced = unbalanced_places(to);
     for (const auto& c : r.components)
-        if (!is_out_of_balance(c, to)) scale_checker(c, to).run();
+        if (!is_out_of_balance(c, unbalanced)) scale_checker(c, to).run();
     check_spoons(r, to);
 }
 

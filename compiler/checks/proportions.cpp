@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <set>
 
 namespace benchcard::checks {
 
@@ -88,18 +89,22 @@ grammar::diagnostic proportion(std::string_view kind, grammar::span where, std::
 
 namespace {
 
+/// As many of those that use a component, and of those that use these, as anything is known by.
+constexpr std::size_t most_users = 100;
+
 /// Those that use a component, and those that use these. Each stands after what it uses.
 std::vector<std::vector<std::size_t>> users_of_all(const recipe::recipe& r) {
-    std::vector<std::vector<std::size_t>> result(r.components.size());
-    for (auto used = r.components.size(); used-- > 0;)
-        for (auto user = used + 1; user < r.components.size(); ++user) {
-            const auto& lines = r.components[user].lines;
-            const bool is_used = std::any_of(lines.begin(), lines.end(), [&](const auto& l) {
-                return l.component && *l.component == used;
-            });
-            if (!is_used) continue;
+    const auto count = r.components.size();
+    std::vector<std::set<std::size_t>> direct(count);
+    for (std::size_t user = 0; user < count; ++user)
+        for (const auto& l : r.components[user].lines)
+            if (l.component) direct[*l.component].insert(user);
+    std::vector<std::vector<std::size_t>> result(count);
+    for (auto used = count; used-- > 0;)
+        for (const auto user : direct[used]) {
             result[used].push_back(user);
-            for (const auto further : result[user]) result[used].push_back(further);
+            for (const auto further : result[user])
+                if (result[used].size() < most_users) result[used].push_back(further);
         }
     return result;
 }

@@ -76,7 +76,7 @@ grammar::span place_of_tin(const component& c) {
 }
 
 void check_one(const component& c, measures::system system, grammar::diagnostics& to) {
-    if (!c.tin || !c.made.grams || !c.mix || c.mix->used <= 0 || is_out_of_balance(c, to)) return;
+    if (!c.tin || !c.made.grams || !c.mix || c.mix->used <= 0) return;
     const auto holds = room_in(*c.tin, system);
     if (!holds) return;
     const auto one = c.made.pieces && c.made.each ? c.made.each : std::nullopt;
@@ -107,7 +107,9 @@ void check_one(const component& c, measures::system system, grammar::diagnostics
 } // namespace
 
 void check_tins(const recipe::recipe& r, grammar::diagnostics& to) {
-    for (const auto& c : r.components) check_one(c, r.measures, to);
+    const auto unbalanced = unbalanced_places(to);
+    for (const auto& c : r.components)
+        if (!is_out_of_balance(c, unbalanced)) check_one(c, r.measures, to);
 }
 
 } // namespace benchcard::checks

@@ -46,12 +46,17 @@ std::optional<exact> grams_of(const grammar::measure& m) {
 }
 
 /// Which version of its file a component is of.
-void add_version(component& c, const grammar::tree& file) {
+struct version {
+    std::string revision, date;
+};
+version version_of(const grammar::tree& file) {
+    version result;
     for (const auto& b : file.blocks)
         each_setting(b, [&](const grammar::setting& s) {
-            if (s.name == key::revision) c.revision = std::get<grammar::words>(s.value).text;
-            if (s.name == key::date) c.date = std::get<grammar::words>(s.value).text;
+            if (s.name == key::revision) result.revision = std::get<grammar::words>(s.value).text;
+            if (s.name == key::date) result.date = std::get<grammar::words>(s.value).text;
         });
+    return result;
 }
 
 /// A component as its settings state it; lines and steps come later.
@@ -368,12 +373,14 @@ class resolver {
             for (const auto& [name, i] : by_name_)
                 if (!name.empty()) scopes.back().add_component(blocks_[i].written->title.text, i);
         }
+        std::vector<version> versions; // one a file
+        for (const auto& tree : files_.trees) versions.push_back(version_of(tree));
         for (std::size_t i = 0; i < blocks_.size(); ++i) {
             const auto& b = blocks_[i];
             auto& names = scopes[b.file];
             names.enter(i);
             auto c = stated_component(*b.written);
-            add_version(c, files_.trees[b.file]);
+            c.revision = versions[b.file].revision, c.date = versions[b.file].date;
             c.unread = unread_in(*b.written, files_.sources[b.file]);
             c.weight_unread = std::any_of(c.unread.begin(), c.unread.end(), [](const auto& line) {
                 return may_bear_on_weight(line);
