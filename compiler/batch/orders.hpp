@@ -27,4 +27,7 @@ std::string said_factor(const exact& factor);
 /// Grams as a scale shows them: `165 g`.
 std::string said_weight(const exact& grams);
 
+/// Whether a line is of what `percent:` names, by the words of that: `flour` is every flour.
+bool is_of_base(const recipe::line& l, const std::vector<std::string>& wanted);
+
 } // namespace benchcard::batch

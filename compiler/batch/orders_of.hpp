@@ -12,7 +12,4 @@ std::variant<answer, refusal> answer_in_tin(const recipe::recipe& r, const in_ti
 std::variant<answer, refusal> answer_of_base(const recipe::recipe& r, const of_base& order,
                                              fit how);
 
-/// Whether a line is of what `percent:` names, by the words of that: `flour` is every flour.
-bool is_of_base(const recipe::line& l, const std::vector<std::string>& wanted);
-
 } // namespace benchcard::batch

@@ -1,5 +1,6 @@
 #include "compiler/cards/percentages.hpp"
 
+#include "compiler/batch/orders.hpp"
 #include "compiler/cards/figures.hpp"
 #include "compiler/checks/composition.hpp"
 #include "compiler/ingredients/names.hpp"
@@ -30,21 +31,12 @@ struct contents {
     }
 };
 
-bool is_of_base(const recipe::line& l, const words& wanted) {
-    auto said = ingredients::compared_words(l.name);
-    if (l.what)
-        for (auto& w : ingredients::compared_words(l.what->name)) said.push_back(std::move(w));
-    return std::all_of(wanted.begin(), wanted.end(), [&](const auto& w) {
-        return std::find(said.begin(), said.end(), w) != said.end();
-    });
-}
-
 bool counts(const weigh_line& l) { return l.grams && !checks::is_set_aside(*l.of); }
 
 contents of_line(const weigh_line& l, const words& wanted) {
     if (!counts(l)) return {};
     contents result;
-    if (is_of_base(*l.of, wanted)) result.base = l.grams->used;
+    if (batch::is_of_base(*l.of, wanted)) result.base = l.grams->used;
     if (!l.of->grams || l.of->grams->used == 0) return result;
     const exact times = l.grams->used / l.of->grams->used;
     result.water = checks::grams_in(*l.of, checks::part::water) * times;
@@ -56,7 +48,8 @@ bool is_baked(const recipe::component& c) {
     return std::any_of(c.losses.begin(), c.losses.end(), recipe::is_after_portioning);
 }
 
-/// What a line brings along of the component that it uses.
+/// What a line brings along of the component that it uses. What stays in the bowl of a preferment
+/// was weighed out for the dough too, as an order by flour counts it: it is not taken off.
 contents of_component(const weigh_line& l, const component_batch& used, const contents& all) {
     if (!counts(l) || is_baked(*used.of) || !used.ready || *used.ready <= 0) return {};
     return all * (l.grams->used / *used.ready);
