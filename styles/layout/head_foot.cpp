@@ -136,10 +136,12 @@ block compose_head(const composing& with) {
 block compose_short_head(const composing& with) {
     const headline h{with.card.title, with.card.batch, with.look.title.least, with.width,
                      with.accent};
+    // Two lines, or one where they would take much of the page.
+    const std::size_t lines = with.height < 12 * h.size ? 1 : 2;
     block made;
     made.groups = headline_groups(
-        h, shortened(h.title, with.card.dots, h.size, h.title_width(), 2),
-        shortened(h.batch, with.card.dots, h.size, h.has_tab() ? h.width : with.width, 2));
+        h, shortened(h.title, with.card.dots, h.size, h.title_width(), lines),
+        shortened(h.batch, with.card.dots, h.size, h.has_tab() ? h.width : with.width, lines));
     made.groups.push_back(
         {.pad_below = with.size.space * 0.5 + 2, .rule_below = 1.6, .ink = with.accent});
     made.groups.push_back({.pad_below = with.size.space * 0.8});

@@ -1,4 +1,5 @@
 #include "fonts_for_tests.hpp"
+#include "listing.hpp"
 #include "made_up_cards.hpp"
 #include "styles/layout/impose.hpp"
 #include "styles/layout/lay_out.hpp"
@@ -69,7 +70,7 @@ void check_places(const page& p, const styles::style& look, const layout::font_m
         if (!std::holds_alternative<layout::line>(s)) continue;
         for (std::size_t i = 0; i < inks.size(); ++i) {
             if (overlap(inks[i], layout::ink_of(s)) > 0.01)
-                RC_LOG() << "a line strikes through: " << p.text[i].text << "\n";
+                RC_LOG() << "a line strikes through: " << p.text[i].text << " in\n" << listing({p});
             RC_ASSERT(overlap(inks[i], layout::ink_of(s)) <= 0.01);
         }
     }

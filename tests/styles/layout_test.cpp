@@ -168,6 +168,12 @@ TEST_CASE("on a sheet that is turned the method stands beside the weigh-out", "[
         REQUIRE((last_name && first_step));
         CHECK(first_step->y < last_name->y);
         CHECK(first_step->x > last_name->x + 100);
+        for (const auto& s : p.shapes) {
+            const auto* rule = std::get_if<layout::line>(&s);
+            const bool between_rows =
+                rule && rule->y1 == rule->y2 && rule->y1 > first_step->y && rule->y1 < last_name->y;
+            if (between_rows) CHECK((rule->x2 < first_step->x || rule->x1 > last_name->x));
+        }
         // Copied, the text comes in the order in which it is read.
         CHECK(last_name < first_step);
         CHECK(first_step < run_with(p, "Contains"));

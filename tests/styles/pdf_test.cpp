@@ -12,6 +12,7 @@
 #include <filesystem>
 #include <fstream>
 #include <limits>
+#include <map>
 #include <memory>
 #include <sstream>
 
@@ -109,6 +110,20 @@ word_list unlike(const word_list& a, const word_list& b) {
     return out;
 }
 
+std::string joined(const word_list& words) {
+    std::string out;
+    for (const auto& w : words) out += w;
+    return out;
+}
+
+/// How often each character but blanks, commas and dots stands in a text.
+std::map<char32_t, int> letters_of(const std::string& text) {
+    std::map<char32_t, int> out;
+    for (const auto c : layout::characters_of(text))
+        if (c > 0x20 && c != 0xA0 && c != ',' && c != U'·' && c != '%') ++out[c];
+    return out;
+}
+
 /// A page as a reader draws it, grey values from 0 (black) to 255.
 struct picture {
     int width = 0, height = 0;
@@ -188,7 +203,7 @@ TEST_CASE("a checker finds nothing wrong with the file", "[pdf]") {
     }
 }
 
-TEST_CASE("the words can be found and copied by two readers", "[pdf]") {
+TEST_CASE("the words can be found and copied by three readers", "[pdf]") {
     auto card = samples::long_card();
     card.notes.push_back({samples::plain("Κρέμα, крем, œuf, ⅔ and ☐ or ✓ ≥ 5 °C → chill")});
     for (const auto* paper : {"a4", "a6"}) {
@@ -199,6 +214,10 @@ TEST_CASE("the words can be found and copied by two readers", "[pdf]") {
         const auto by_mupdf = read_words("mutool draw -q -F txt '" + file + "' 2>/dev/null");
         CHECK(unlike(by_poppler, expected) == word_list{});
         CHECK(unlike(by_mupdf, expected) == word_list{});
+        // Ghostscript gives words that stand closely side by side as one: letter by letter it is.
+        const auto by_gs =
+            run("gs -q -dNOPAUSE -dBATCH -sDEVICE=txtwrite -o - '" + file + "'").text;
+        CHECK(letters_of(by_gs) == letters_of(joined(expected)));
         const auto warned = run("pdftotext '" + file + "' - 2>&1 >/dev/null");
         CHECK(warned.text.empty());
     }
