@@ -75,6 +75,10 @@ class card_checking {
             code = not_run;
             return {};
         }
+        if (!placed.batches.empty()) {
+            const auto batches = ordered(*c, placed.batches, placed.fit, code);
+            return batches.empty() ? std::vector<styles::card>{} : cards::deal_columns(batches);
+        }
         const auto batch = ordered(*c, placed.order, placed.fit, code);
         if (!batch) return {};
         auto all = cards::deal(*batch);
@@ -121,7 +125,8 @@ class card_checking {
         if (const auto* same = with_fingerprint(now)) return say(is_current(*same), done);
         auto text = fmt::format("{} is not today's card of {}\ntoday's cards, {}:\n",
                                 options_.fingerprint, options_.file,
-                                std::holds_alternative<batch::as_written>(options_.placed.order)
+                                std::holds_alternative<batch::as_written>(options_.placed.order) &&
+                                        options_.placed.batches.empty()
                                     ? "as the recipe is written"
                                     : "for this order");
         for (const auto& c : now) text += fmt::format("  {}  {}\n", c.fingerprint, c.title);

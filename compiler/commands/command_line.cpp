@@ -120,7 +120,7 @@ card_check_options card_checked(const CLI::App& command, const command_line& lin
     if (files.size() > 1 || files.front() == "-")
         throw wrong_line{"--card holds a card against one recipe, in a file",
                          {"for example: " + example_of("--card")}};
-    for (const auto* other : {"--fix", "--format", "--batch"})
+    for (const auto* other : {"--fix", "--format"})
         if (command.count(other) > 0)
             throw wrong_line{
                 fmt::format("--card says something else than {}: give one of them", other),
@@ -235,9 +235,6 @@ void run_print(const CLI::App& command, command_line& line) {
         throw wrong_line{"--record writes beside the recipe's file, and standard input is none",
                          {"for example: benchcard print tart.recipe -o tart.pdf --record"}};
     printed.batches = batches_of(command, line.order);
-    if (printed.record && !printed.batches.empty())
-        throw wrong_line{"--record keeps cards of one batch, and --batch shows several",
-                         {"for example: --record --scale 2"}};
     printed.two_sided = flip_of(command, line.flip);
     if (printed.chart && !printed.cards.empty())
         throw wrong_line{"--chart is one sheet: --card is for the cards of recipes", {}};

@@ -32,6 +32,7 @@ int check(const check_options& options);
 struct placed_order {
     batch::order order;
     std::optional<batch::fit> fit;
+    std::vector<exact> batches = {}; ///< several factors, side by side, instead of an order
     measures::system measures = measures::system::unstated;
 };
 

@@ -226,7 +226,8 @@ std::vector<exact> batches_of(const CLI::App& command, const order_text& text) {
 
 placed_order placed_of(const CLI::App& command, const order_text& text,
                        const std::string& measures) {
-    return {order_of(command, text), fit_of(command, text), system_of(measures)};
+    return {order_of(command, text), fit_of(command, text), batches_of(command, text),
+            system_of(measures)};
 }
 
 std::vector<std::string> words_of(const order_text& text, const std::string& measures) {
@@ -239,6 +240,7 @@ std::vector<std::string> words_of(const order_text& text, const std::string& mea
     for (const auto& have : text.from) add("--from", have);
     add("--tin", text.tin);
     add("--flour", text.flour);
+    add("--batch", text.batches);
     add("--fit", text.fit);
     add("--measures", measures);
     return result;

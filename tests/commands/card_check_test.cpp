@@ -1,6 +1,7 @@
 #include "program.hpp"
 
 #include <catch2/catch.hpp>
+#include <cstdio>
 #include <regex>
 
 /// Whether a printed card is today's.
@@ -82,6 +83,18 @@ TEST_CASE("without a record a card is held against the order that is given", "[c
     for (auto& c : in_small) c = static_cast<char>(std::tolower(c));
     CHECK(run({"check", "scones.recipe", "--card", in_small}, here).code == 0);
     CHECK(at.names() == std::vector<std::string>{"scones.recipe"});
+}
+
+TEST_CASE("a card of several batches is held against the same batches", "[commands]") {
+    const folder at;
+    const surroundings here = {.folder = at.path()};
+    at.file("scones.recipe", scones("400"));
+    const auto sign = printed(at, {"--batch", "1, 2"});
+    CHECK(run({"check", "scones.recipe", "--card", sign}, here).code == 0);
+    CHECK(std::remove((at / "scones.cards").c_str()) == 0);
+    CHECK(run({"check", "scones.recipe", "--card", sign}, here).code == 1);
+    CHECK(run({"check", "scones.recipe", "--card", sign, "--batch", "1, 2"}, here).code == 0);
+    CHECK(run({"check", "scones.recipe", "--card", sign, "--batch", "1, 3"}, here).code == 1);
 }
 
 TEST_CASE("a card of a component that is gone, and a recipe with errors", "[commands]") {

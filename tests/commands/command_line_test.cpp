@@ -180,9 +180,6 @@ TEST_CASE("an order that cannot be read is answered with one that can", "[comman
     refused({"weigh", recipe, "--batch", "1, 2", "--why"},
             "benchcard: --why explains one batch, and --batch shows several\n"
             "     = help: for example: --why --scale 2\n");
-    refused({"print", recipe, "-o", at / "a.pdf", "--record", "--batch", "1, 2"},
-            "benchcard: --record keeps cards of one batch, and --batch shows several\n"
-            "     = help: for example: --record --scale 2\n");
 }
 
 TEST_CASE("an order that does not fit the recipe is refused whole", "[commands]") {
