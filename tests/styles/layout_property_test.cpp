@@ -119,13 +119,18 @@ void check_sizes(const page& p, const styles::card& c, const styles::style& aske
 
 /// Whether a word stands broken among others from `from` on: piece after piece, in order, with
 /// the pieces of cells beside it between.
-bool has_pieces(const word_list& words, std::string_view word, std::size_t from = 0) {
-    if (word.starts_with(',')) word.remove_prefix(1); // words are kept without it at their ends
-    if (word.empty()) return true;
-    for (auto i = from; i < words.size(); ++i)
-        if (word.starts_with(words[i]) && has_pieces(words, word.substr(words[i].size()), i + 1))
-            return true;
-    return false;
+bool has_pieces(const word_list& words, const std::string& word) {
+    std::vector<bool> reached(word.size() + 1, false); // beginnings of the word that were found
+    reached[0] = true;
+    const auto reach = [&](std::size_t at) {
+        reached[at] = true;
+        // Words are kept without commas at their ends.
+        if (at < word.size() && word[at] == ',') reached[at + 1] = true;
+    };
+    for (const auto& piece : words)
+        for (auto at = word.size(); at-- > 0;)
+            if (reached[at] && word.compare(at, piece.size(), piece) == 0) reach(at + piece.size());
+    return reached.back();
 }
 
 void check_words(const std::vector<page>& pages, const styles::card& c, const styles::style& look,
