@@ -98,6 +98,7 @@ struct command_line {
     order_text order;
     check_options checked;
     std::string card;
+    tidy_options tidied;
     explain_options explained;
     weigh_options weighed;
     print_options printed;
@@ -105,7 +106,7 @@ struct command_line {
     label_options labelled;
     std::vector<std::string> amount_words, made, frozen;
     std::string flip;
-    bool list_wanted = false;
+    bool list_wanted = false, tidy_in_file = false, tidy_check = false;
 };
 
 CLI::App* add_command(CLI::App& app, const char* name, const char* help) {
@@ -170,6 +171,26 @@ void add_check(CLI::App& app, command_line& line) {
                   "benchcard check --fix tart.recipe", "benchcard check --format gcc *.recipe",
                   "benchcard check tart.recipe --card 7K4Q-92"}));
     command->callback([&line, command] { run_check(*command, line); });
+}
+
+void add_tidy(CLI::App& app, command_line& line) {
+    auto* command = add_command(
+        app, "tidy", "Print recipes in order: columns in line, settings in their places");
+    add_files(*command, line.tidied.files);
+    command->add_flag("--write", line.tidy_in_file, "Put each in order in its file instead");
+    command->add_flag("--check", line.tidy_check,
+                      "Only name those that are not in order, with exit code 1");
+    command->footer(examples({"benchcard tidy tart.recipe", "benchcard tidy --write *.recipe",
+                              "benchcard tidy --check *.recipe"}));
+    command->callback([&line] {
+        expect_names(line.tidied.files);
+        if (line.tidy_in_file && line.tidy_check)
+            throw wrong_line{"--check changes nothing, and --write does: give one of them",
+                             {"for example: benchcard tidy --check tart.recipe"}};
+        if (line.tidy_in_file) line.tidied.way = tidy_way::write;
+        if (line.tidy_check) line.tidied.way = tidy_way::check;
+        line.code = tidy(line.tidied);
+    });
 }
 
 void add_explain(CLI::App& app, command_line& line) {
@@ -420,7 +441,8 @@ int run(int argc, const char* const* argv) {
                  "benchcard");
     describe(app);
     command_line line;
-    for (const auto add : {add_check, add_explain, add_weigh, add_print, add_label, add_convert})
+    for (const auto add :
+         {add_check, add_tidy, add_explain, add_weigh, add_print, add_label, add_convert})
         add(app, line);
     try {
         app.parse(argc, argv);

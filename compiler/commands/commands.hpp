@@ -47,6 +47,15 @@ struct explain_options {
 };
 int explain(const explain_options& options);
 
+enum class tidy_way { print, write, check };
+
+struct tidy_options {
+    std::vector<std::string> files;
+    tidy_way way = tidy_way::print; ///< in the file, or only the names of those that would change
+};
+/// The canonical text of recipes. With `check`, 1 where one is written otherwise.
+int tidy(const tidy_options& options);
+
 struct weigh_options {
     std::string file;
     batch::order order;
