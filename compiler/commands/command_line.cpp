@@ -1,6 +1,7 @@
 #include "compiler/cards/fingerprint.hpp"
 #include "compiler/commands/card_check.hpp"
 #include "compiler/commands/commands.hpp"
+#include "compiler/commands/definitions.hpp"
 #include "compiler/commands/files.hpp"
 #include "compiler/commands/order_options.hpp"
 #include "compiler/commands/wrong_line.hpp"
@@ -242,6 +243,14 @@ std::optional<layout::flip> flip_of(const CLI::App& command, const std::string& 
                      {"for example: --two-sided long"}};
 }
 
+void expect_files_to_watch(const print_options& options) {
+    const bool has_input =
+        std::find(options.files.begin(), options.files.end(), "-") != options.files.end();
+    if (options.files.empty() || has_input || options.output == "-")
+        throw wrong_line{"--watch needs recipes in files, and a file to print to",
+                         {"for example: benchcard print tart.recipe -o tart.pdf --watch"}};
+}
+
 void run_print(const CLI::App& command, command_line& line) {
     auto& printed = line.printed;
     expect_names(printed.files);
@@ -262,7 +271,9 @@ void run_print(const CLI::App& command, command_line& line) {
     if (printed.chart && (printed.fit || !printed.batches.empty() ||
                           !std::holds_alternative<batch::as_written>(printed.order)))
         throw wrong_line{"--chart is the same for every batch: leave the order out", {}};
-    line.code = printed.chart ? print_chart(printed) : print(printed);
+    const printer once = printed.chart ? print_chart : print;
+    if (printed.watch) expect_files_to_watch(printed);
+    line.code = printed.watch ? watch(printed, once) : once(printed);
 }
 
 void add_print(CLI::App& app, command_line& line) {
@@ -307,6 +318,9 @@ void add_print(CLI::App& app, command_line& line) {
     add_instead_of(*command, files, "--chart", printed.chart,
                    "Instead of cards a wall chart: what a cup and a spoon of the\n"
                    "recipes' ingredients weigh; without a recipe, of all in the table");
+    command->add_flag("--watch", printed.watch,
+                      "Print again whenever a recipe, or a file that it uses, is saved;\n"
+                      "with errors in it the last PDF stays");
     add_measures(*command, line.measures);
     command->footer(
         examples({"benchcard print tart.recipe -o tart.pdf",
@@ -315,6 +329,7 @@ void add_print(CLI::App& app, command_line& line) {
                   "benchcard print tart.recipe -o sizes.pdf --batch '1/2, 1, 2'",
                   "benchcard print tart.recipe -o cream.pdf --card 'Almond cream'",
                   "benchcard print tart.recipe -o sheet.pdf --style sheet --two-sided long",
+                  "benchcard print tart.recipe -o tart.pdf --watch",
                   "benchcard print --chart house/*.recipe -o chart.pdf --measures us"}));
     command->callback([&line, command] { run_print(*command, line); });
 }
@@ -417,6 +432,29 @@ void add_convert(CLI::App& app, command_line& line) {
     });
 }
 
+void add_language_server(CLI::App& app, command_line& line) {
+    auto* command = add_command(app, "language-server",
+                                "Help with recipes in a text editor, which starts it itself");
+    // Editors may say how they talk to it; there is one way.
+    command->add_flag("--stdio")->group("");
+    command->footer("It speaks the Language Server Protocol 3.17 on standard input and output.\n"
+                    "How editors are set up: grammar/editors/README.md");
+    command->callback([&line] { line.code = language_server(); });
+}
+
+/// The command line as it is told to shells and to `man`, for those who install it.
+struct own_words {
+    std::string text;
+};
+
+void add_definitions(CLI::App& app) {
+    app.add_option_function<std::string>(
+           "--completion",
+           [&app](const std::string& shell) { throw own_words{completion_for(app, shell)}; })
+        ->group("");
+    app.add_flag_callback("--manual", [&app] { throw own_words{manual_of(app)}; })->group("");
+}
+
 void describe(CLI::App& app) {
     app.set_version_flag("--version", "benchcard " BENCHCARD_VERSION, "Print the version and stop");
     app.require_subcommand(1);
@@ -441,13 +479,16 @@ int run(int argc, const char* const* argv) {
                  "benchcard");
     describe(app);
     command_line line;
-    for (const auto add :
-         {add_check, add_tidy, add_explain, add_weigh, add_print, add_label, add_convert})
+    for (const auto add : {add_check, add_tidy, add_explain, add_weigh, add_print, add_label,
+                           add_convert, add_language_server})
         add(app, line);
+    add_definitions(app);
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& e) {
         return stop(app, e);
+    } catch (const own_words& words) {
+        return print_and_stop(words.text);
     } catch (const wrong_line& wrong) {
         print_wrong_line(wrong);
         return not_run;

@@ -5,6 +5,7 @@
 #include "compiler/measures/systems.hpp"
 #include "styles/layout/impose.hpp"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -81,11 +82,17 @@ struct print_options {
     bool dated = false;     ///< the PDF says when it was made
     bool record = false;    ///< keeps what the cards say in a file beside each recipe
     std::vector<std::string> order_words = {}; ///< the order as it was given, for the record
+    bool watch = false;                        ///< again whenever one of the files changes
     measures::system measures = measures::system::unstated;
 };
 int print(const print_options& options);
 /// A wall chart of the ingredients of some recipes, or of the whole table.
 int print_chart(const print_options& options);
+
+/// Prints now and whenever one of the recipes or of the files that they use changes, until it is
+/// ended from outside; a line each time. Where there are errors the last PDF stays.
+using printer = std::function<int(const print_options&)>;
+int watch(const print_options& options, const printer& print);
 
 struct convert_options {
     std::string amount; ///< or the words of a name, for a list
@@ -108,6 +115,9 @@ struct label_options {
 };
 /// The draft of a label: the ingredient list, and the date by which it must be used.
 int label(const label_options& options);
+
+/// Serves an editor on standard input and output, by the Language Server Protocol.
+int language_server();
 
 /// Reads the command line, runs the command it names and gives the exit code.
 int run(int argc, const char* const* argv);

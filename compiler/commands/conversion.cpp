@@ -120,6 +120,11 @@ std::unique_ptr<compiled> compile_amount(const std::string& amount, measures::sy
 
 } // namespace
 
+std::string said_every_way(const recipe::line& l, measures::system system) {
+    return said_weight(l) + said_other_ways(l, system) +
+           (l.how == recipe::weighed_by::weight ? "" : said_source(l));
+}
+
 conversion convert_amount(const std::string& amount, measures::system measures) {
     const grammar::source text(0, "amount", amount);
     auto alone = grammar::parse_ingredient_line(text);
@@ -131,8 +136,7 @@ conversion convert_amount(const std::string& amount, measures::system measures) 
     if (!is_line || grammar::has_errors(result.messages)) return result;
     const auto& l = c->meaning.product().lines.front();
     if (!l.grams) return result;
-    result.weight = said_weight(l) + said_other_ways(l, c->meaning.measures) +
-                    (l.how == recipe::weighed_by::weight ? "" : said_source(l));
+    result.weight = said_every_way(l, c->meaning.measures);
     const auto batch = batch::scale(c->meaning, 1);
     const auto& made = batch.components.back();
     result.why = cards::why_of(made.lines.front(), made, batch);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "compiler/measures/systems.hpp"
+#include "compiler/recipe/recipe.hpp"
 #include "grammar/diagnostic.hpp"
 
 #include <optional>
@@ -17,6 +18,10 @@ struct conversion {
     bool is_read = true;           ///< false where the text is no amount of an ingredient
     grammar::diagnostics messages; ///< with their places in the amount
 };
+
+/// What a line weighs, whose weight is known: in grams with the range and what makes it one, in
+/// ounces and, where it was written by weight, in cups and spoons; and the source of the figure.
+std::string said_every_way(const recipe::line& l, measures::system system);
 
 /// Weighs an amount just as a line of a recipe is weighed.
 conversion convert_amount(const std::string& amount, measures::system measures);

@@ -27,6 +27,10 @@ std::string as_json(std::span<const report> reports);
 /// `all_were_read` is false where a recipe is missing from it, since it could not be read.
 std::string as_sarif(std::span<const report> reports, bool all_were_read);
 
+/// A message with the notes that have no place of their own, and its helps: for readers that show
+/// one text.
+std::string text_without_places(const grammar::diagnostic& m);
+
 /// A relative or absolute path as a URI reference (RFC 3986).
 std::string uri_of(std::string_view path);
 

@@ -43,15 +43,6 @@ json location(span where, const std::vector<source>& sources) {
              {{"artifactLocation", artifact(text)}, {"region", region(where, text)}}}};
 }
 
-/// The message with what has no place of its own: readers of the format show one text.
-std::string text_of(const grammar::diagnostic& m) {
-    auto result = m.message;
-    for (const auto& n : m.notes)
-        if (!n.where) result += "\nnote: " + n.text;
-    for (const auto& h : m.helps) result += "\nhelp: " + h.text;
-    return result;
-}
-
 /// The changes of one file.
 json change(const std::vector<grammar::edit>& edits, const source& text) {
     json result = {{"artifactLocation", artifact(text)}, {"replacements", json::array()}};
@@ -76,7 +67,7 @@ json result_of(const grammar::diagnostic& m, const std::vector<source>& sources,
     json result = {{"ruleId", m.kind},
                    {"ruleIndex", rule},
                    {"level", level_of(m.level)},
-                   {"message", {{"text", text_of(m)}}},
+                   {"message", {{"text", text_without_places(m)}}},
                    {"locations", json::array({location(m.where, sources)})}};
     for (const auto& n : m.notes) {
         if (!n.where) continue;
@@ -110,6 +101,14 @@ json rule_of(std::string_view kind) {
 }
 
 } // namespace
+
+std::string text_without_places(const grammar::diagnostic& m) {
+    auto result = m.message;
+    for (const auto& n : m.notes)
+        if (!n.where) result += "\nnote: " + n.text;
+    for (const auto& h : m.helps) result += "\nhelp: " + h.text;
+    return result;
+}
 
 std::string uri_of(std::string_view path) {
     std::string result = path.starts_with('/') ? "file://" : "";

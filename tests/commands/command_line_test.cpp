@@ -17,15 +17,17 @@ void refused(const std::vector<std::string>& arguments, const std::string& said)
 } // namespace
 
 TEST_CASE("without a command, or with one there is not, the commands are named", "[commands]") {
-    refused({}, "benchcard: say what to do: check, explain, weigh, print, label or convert\n"
+    refused({}, "benchcard: say what to do: check, tidy, explain, weigh, print, label, convert or "
+                "language-server\n"
                 "     = help: for example: benchcard check tart.recipe\n"
                 "     = help: all of it: benchcard --help\n");
     refused({"chek", "tart.recipe"}, "benchcard: there is no command `chek`; there are check, "
-                                     "explain, weigh, print, label and convert\n"
+                                     "tidy, explain, weigh, print, label, convert and "
+                                     "language-server\n"
                                      "     = help: the nearest is `check`\n"
                                      "     = help: all of it: benchcard --help\n");
     refused({"tart.recipe"}, "benchcard: there is no command `tart.recipe`; there are check, "
-                             "explain, weigh, print, label and convert\n"
+                             "tidy, explain, weigh, print, label, convert and language-server\n"
                              "     = help: the command comes first: benchcard check tart.recipe\n"
                              "     = help: all of it: benchcard --help\n");
     refused({"--loud"}, "benchcard: there is no option `--loud` before the command\n"

@@ -103,6 +103,39 @@ std::string run_on_terminal(const std::vector<std::string>& arguments,
     return shown;
 }
 
+background::background(const std::vector<std::string>& arguments, const surroundings& where) {
+    const auto err = streams_.file("err", "");
+    child_ = ::fork();
+    if (child_ == 0) {
+        redirect("/dev/null", O_RDONLY, STDIN_FILENO);
+        redirect("/dev/null", O_WRONLY, STDOUT_FILENO);
+        redirect(err, O_WRONLY | O_APPEND, STDERR_FILENO);
+        become(arguments, where);
+    }
+}
+
+background::~background() {
+    if (!is_running()) return;
+    ::kill(child_, SIGKILL);
+    ::waitpid(child_, nullptr, 0);
+}
+
+bool background::is_running() {
+    if (child_ > 0 && ::waitpid(child_, nullptr, WNOHANG) != 0) child_ = -1;
+    return child_ > 0;
+}
+
+std::string background::wait_for(const std::string& words, std::size_t times) {
+    const auto until = std::chrono::steady_clock::now() + longest_run;
+    while (true) {
+        const auto said = bytes_of(streams_ / "err");
+        std::size_t found = 0;
+        for (auto at = said.find(words); at != said.npos; at = said.find(words, at + 1)) ++found;
+        if (found >= times || std::chrono::steady_clock::now() > until) return said;
+        std::this_thread::sleep_for(std::chrono::milliseconds(5));
+    }
+}
+
 folder::folder() : path_(std::filesystem::temp_directory_path() / "benchcard-test.XXXXXX") {
     REQUIRE(::mkdtemp(path_.data()) != nullptr);
 }

@@ -49,6 +49,23 @@ class folder {
     std::string path_;
 };
 
+/// A run that goes on beside the test, and is ended with it. What it says on standard error is kept.
+class background {
+  public:
+    background(const std::vector<std::string>& arguments, const surroundings& where);
+    ~background();
+    background(const background&) = delete;
+    background& operator=(const background&) = delete;
+
+    bool is_running();
+    /// What it has said once it holds some words so many times; all there is after 40 s.
+    std::string wait_for(const std::string& words, std::size_t times = 1);
+
+  private:
+    folder streams_;
+    int child_ = -1;
+};
+
 /// A file's bytes; empty when there is none.
 std::string bytes_of(const std::string& path);
 

@@ -18,7 +18,7 @@ const nlohmann::json& cldr() {
     static const auto data = [] {
         std::ifstream file(BENCHCARD_BINARY_DIR
                            "/cldr/node_modules/cldr-core/supplemental/units.json");
-        INFO("tests/outside/fetch-cldr puts it there; ctest runs that first");
+        INFO("tests/fetch-npm puts it there; ctest runs that first");
         REQUIRE(file);
         return nlohmann::json::parse(file).at("supplemental");
     }();
