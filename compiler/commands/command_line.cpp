@@ -447,10 +447,18 @@ struct own_words {
     std::string text;
 };
 
+void tell_completion(const CLI::App& app, const std::string& shell) {
+    auto text = completion_for(app, shell);
+    if (text.empty())
+        throw wrong_line{
+            fmt::format("there is no completion for `{}`; there is for: bash, zsh, fish", shell),
+            {}};
+    throw own_words{std::move(text)};
+}
+
 void add_definitions(CLI::App& app) {
     app.add_option_function<std::string>(
-           "--completion",
-           [&app](const std::string& shell) { throw own_words{completion_for(app, shell)}; })
+           "--completion", [&app](const std::string& shell) { tell_completion(app, shell); })
         ->group("");
     app.add_flag_callback("--manual", [&app] { throw own_words{manual_of(app)}; })->group("");
 }
