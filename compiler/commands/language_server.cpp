@@ -71,8 +71,7 @@ std::pair<std::string, std::string> print_cards(const compiled& c) {
     const auto* batch = std::get_if<batch::batch>(&made);
     if (!batch) return {"", std::get<batch::refusal>(made).message};
     const print_job job{cards::deal(*batch), c.meaning.title, {c.files.sources}};
-    if (write_pdf(job, *how, path) != done)
-        return {"", "the cards cannot be printed to " + path};
+    if (write_pdf(job, *how, path) != done) return {"", "the cards cannot be printed to " + path};
     return {path, ""};
 }
 
