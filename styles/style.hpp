@@ -95,6 +95,7 @@ struct style {
     type_range names = {12, 24};
     type_range text = {11, 20};
     type_range small_print = {11, 12};
+    double x_height = 0; ///< mm that small letters are high at least, whatever the bounds say
     std::vector<column> columns = {column::tick,     column::amount, column::name,
                                    column::imperial, column::spoons, column::percent};
     std::vector<block> top = {block::table, block::weigh_out, block::totals, block::method};

@@ -177,6 +177,10 @@ void read_distance(reading& r, const value_at& value) {
     if (const auto far = length_in(r, value, "a distance", 200, 1500)) r.made.distance = *far;
 }
 
+void read_x_height(reading& r, const value_at& value) {
+    if (const auto height = length_in(r, value, "an x-height", 0.5, 10)) r.made.x_height = *height;
+}
+
 void read_margin(reading& r, const value_at& value) {
     constexpr double most = 25; // on the smallest card wider ones leave no line to write on
     numbers n;
@@ -293,6 +297,7 @@ constexpr named<reader> settings[] = {
     {"hole", read_hole},
     {"corners", read_corners},
     {"distance", read_distance},
+    {"x-height", read_x_height},
     {"title", read_type_of<&style::title>},
     {"amounts", read_type_of<&style::amounts>},
     {"names", read_type_of<&style::names>},

@@ -3,6 +3,7 @@
 #include "compiler/commands/commands.hpp"
 #include "compiler/commands/compile.hpp"
 #include "compiler/commands/files.hpp"
+#include "compiler/commands/html_file.hpp"
 #include "compiler/commands/pdf_file.hpp"
 #include "compiler/commands/wrong_line.hpp"
 #include "compiler/ingredients/names.hpp"
@@ -106,7 +107,7 @@ int print_chart(const print_options& options) {
     const auto title = recipes.size() == 1 ? recipes.front()->meaning.title : "";
     print_job job{{cards::chart_card(rows, system, title)}, "Grams in a measure", {}};
     for (const auto& c : recipes) job.sources.push_back(c->files.sources);
-    return write_pdf(job, *how, options.output);
+    return (is_html(options.output) ? write_html : write_pdf)(job, *how, options.output);
 }
 
 } // namespace benchcard::commands

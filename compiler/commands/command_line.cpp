@@ -3,6 +3,7 @@
 #include "compiler/commands/commands.hpp"
 #include "compiler/commands/definitions.hpp"
 #include "compiler/commands/files.hpp"
+#include "compiler/commands/html_file.hpp"
 #include "compiler/commands/order_options.hpp"
 #include "compiler/commands/wrong_line.hpp"
 #include "styles/style.hpp"
@@ -34,6 +35,15 @@ void add_instead_of(CLI::App& command, CLI::Option* option, const char* name, bo
         help);
 }
 
+void add_look(CLI::App& command, std::string& style, const char* help, std::string& paper) {
+    command.add_option("--style", style, help)->type_name("NAME");
+    command
+        .add_option("--paper", paper,
+                    "A4, A5, A6, A7, letter, half-letter, 5x8, 4x6 or 3x5; turned:\n"
+                    "'A5 landscape'; otherwise the style's own")
+        ->type_name("SIZE");
+}
+
 void add_file(CLI::App& command, std::string& file) {
     command.add_option("FILE", file, "A recipe; - is standard input")->required()->type_name("");
 }
@@ -55,18 +65,17 @@ void expect_names(const std::vector<std::string>& files) {
                          {"for example: tart.recipe, or - for standard input"}};
 }
 
-/// A PDF must not take a recipe's place because a word was left out of the command line.
-void expect_output(const print_options& options) {
+/// What is written must not take a recipe's place because a word was left out of the command line.
+void expect_output(const std::string& output, const std::vector<std::string>& files) {
     const std::vector<std::string> helps = {"for example: -o cards.pdf"};
-    if (options.output.empty()) throw wrong_line{"the name of the PDF is empty", helps};
-    if (options.output.ends_with(".recipe"))
-        throw wrong_line{fmt::format("-o {} gives the PDF the name of a recipe", options.output),
-                         helps};
-    for (const auto& file : options.files) {
+    if (output.empty()) throw wrong_line{"the name of the PDF is empty", helps};
+    if (output.ends_with(".recipe"))
+        throw wrong_line{fmt::format("-o {} gives the PDF the name of a recipe", output), helps};
+    for (const auto& file : files) {
         std::error_code failed;
-        if (options.output != "-" && std::filesystem::equivalent(file, options.output, failed))
-            throw wrong_line{
-                fmt::format("-o {} would write the PDF over the recipe", options.output), helps};
+        if (output != "-" && std::filesystem::equivalent(file, output, failed))
+            throw wrong_line{fmt::format("-o {} would write the PDF over the recipe", output),
+                             helps};
     }
 }
 
@@ -254,7 +263,7 @@ void expect_files_to_watch(const print_options& options) {
 void run_print(const CLI::App& command, command_line& line) {
     auto& printed = line.printed;
     expect_names(printed.files);
-    expect_output(printed);
+    expect_output(printed.output, printed.files);
     printed.measures = system_of(line.measures);
     printed.order = order_of(command, line.order);
     printed.fit = fit_of(command, line.order);
@@ -278,27 +287,25 @@ void run_print(const CLI::App& command, command_line& line) {
 
 void add_print(CLI::App& app, command_line& line) {
     auto& printed = line.printed;
-    auto* command = add_command(app, "print", "Print the cards of recipes to a PDF");
+    auto* command =
+        add_command(app, "print", "Print the cards of recipes to a PDF or a page for a screen");
     auto* files = add_files(*command, printed.files);
-    command->add_option("-o,--output", printed.output, "The PDF to write; - is standard output")
+    command
+        ->add_option("-o,--output", printed.output,
+                     "The PDF to write, or a page for a screen where it ends\nin .html; - is a "
+                     "PDF on standard output")
         ->required()
-        ->type_name("OUT.pdf");
+        ->type_name("OUT");
     add_order(*command, line.order);
     command
         ->add_option("--card", printed.cards,
                      "Only the card of this component; again for each more")
         ->type_name("NAME")
         ->allow_extra_args(false);
-    command
-        ->add_option("--style", printed.style,
-                     "How the cards look: station, hand, sheet, office, or a\n"
-                     "file of your own; otherwise station")
-        ->type_name("NAME");
-    command
-        ->add_option("--paper", printed.paper,
-                     "A4, A5, A6, letter, half-letter, 5x8, 4x6 or 3x5; turned:\n"
-                     "'A5 landscape'; otherwise the style's own")
-        ->type_name("SIZE");
+    add_look(*command, printed.style,
+             "How the cards look: station, hand, sheet, office, or a\n"
+             "file of your own; otherwise station",
+             printed.paper);
     command
         ->add_option("--two-sided", line.flip,
                      "For printing on both sides: the edge over which sheets are\n"
@@ -330,6 +337,7 @@ void add_print(CLI::App& app, command_line& line) {
                   "benchcard print tart.recipe -o cream.pdf --card 'Almond cream'",
                   "benchcard print tart.recipe -o sheet.pdf --style sheet --two-sided long",
                   "benchcard print tart.recipe -o tart.pdf --watch",
+                  "benchcard print tart.recipe -o tart.html",
                   "benchcard print --chart house/*.recipe -o chart.pdf --measures us"}));
     command->callback([&line, command] { run_print(*command, line); });
 }
@@ -374,9 +382,25 @@ void run_label(const CLI::App& command, command_line& line) {
     labelled.fit = fit_of(command, line.order);
     labelled.made = dates_made(line.made);
     labelled.frozen = days_frozen(line.frozen);
+    if (command.count("--output") > 0) expect_output(labelled.output, {labelled.file});
+    if (is_html(labelled.output))
+        throw wrong_line{"a label is printed to a PDF", {"for example: -o label.pdf"}};
+    if (labelled.json && !labelled.output.empty())
+        throw wrong_line{"a label is printed to a PDF, or given as json: not both at once",
+                         {"for example: -o label.pdf"}};
+    for (const auto* option : {"--style", "--paper"})
+        if (command.count(option) > 0 && labelled.output.empty())
+            throw wrong_line{fmt::format("{} is for a label that is printed: say where to", option),
+                             {"for example: -o label.pdf"}};
     if (labelled.made.empty() && !labelled.frozen.empty())
         throw wrong_line{"--frozen needs the day it was made",
                          {"for example: --made 2026-04-01 --frozen 2026-04-03/2026-04-10"}};
+    for (const auto& f : labelled.frozen)
+        if (std::all_of(labelled.made.begin(), labelled.made.end(),
+                        [&](const auto made) { return f.from < made; }))
+            throw wrong_line{
+                fmt::format("on {}, when it was frozen, it was not made yet", label::said(f.from)),
+                {"for example: --made 2026-04-01 --frozen 2026-04-03/2026-04-10"}};
     line.code = label(labelled);
 }
 
@@ -397,11 +421,18 @@ void add_label(CLI::App& app, command_line& line) {
                      "these days do not count")
         ->type_name("FROM/TO")
         ->allow_extra_args(false);
+    command
+        ->add_option("-o,--output", line.labelled.output,
+                     "A PDF of it to write, for a printed label; otherwise text")
+        ->type_name("OUT.pdf");
+    add_look(*command, line.labelled.style,
+             "How it looks: label, or a file of your own; otherwise label", line.labelled.paper);
     command->add_option("--format", line.format, "json, for other programs; otherwise text")
         ->type_name("FORMAT");
     add_measures(*command, line.measures);
     command->footer(
         examples({"benchcard label tart.recipe", "benchcard label tart.recipe --made 2026-04-01",
+                  "benchcard label tart.recipe -o label.pdf --paper A7",
                   "benchcard label tart.recipe --format json"}));
     command->callback([&line, command] { run_label(*command, line); });
 }

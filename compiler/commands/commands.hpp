@@ -109,6 +109,8 @@ struct label_options {
     batch::order order;
     std::optional<batch::fit> fit;
     bool json = false;                 ///< for other programs, instead of text
+    std::string output;                ///< the PDF of a label to print; empty for text
+    std::string style, paper;          ///< of the PDF; as in print_options
     std::vector<label::date> made;     ///< when it and its parts were made; none for no date
     std::vector<label::frozen> frozen; ///< when it was in the freezer
     measures::system measures = measures::system::unstated;

@@ -3,6 +3,7 @@
 #include "compiler/commands/card_check.hpp"
 #include "compiler/commands/commands.hpp"
 #include "compiler/commands/files.hpp"
+#include "compiler/commands/html_file.hpp"
 #include "compiler/commands/ordered.hpp"
 #include "compiler/commands/pdf_file.hpp"
 #include "compiler/commands/wrong_line.hpp"
@@ -110,7 +111,7 @@ int print(const print_options& options) {
         return worst;
     }
     keep_named(job.cards, options.cards);
-    const int code = write_pdf(job, *how, options.output);
+    const int code = (is_html(options.output) ? write_html : write_pdf)(job, *how, options.output);
     if (code != done) return code;
     for (const auto& [file, recorded] : to_record)
         if (const auto failure = record_cards(file, recorded, options.order_words)) {

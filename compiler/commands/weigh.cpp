@@ -20,7 +20,8 @@ std::string text_for(const compiled& c, const weigh_options& options, int& code)
     }
     const auto batch = ordered(c, options.order, options.fit, code);
     if (!batch) return "";
-    return options.why ? cards::why(*batch) + safety::sources_of_cautions(*batch->of)
+    return options.why ? cards::why(*batch) + safety::sources_of_allergens(*batch->of) +
+                             safety::sources_of_cautions(*batch->of)
                        : cards::weigh_table(*batch);
 }
 

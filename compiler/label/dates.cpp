@@ -54,9 +54,16 @@ std::optional<frozen> frozen_in(std::string_view text) {
     return frozen{*from, *to};
 }
 
-date last_day(date made, int days, const std::vector<frozen>& in_freezer) {
+date last_day(date made, int days, std::vector<frozen> in_freezer) {
     auto last = made + std::chrono::days(days - 1);
-    for (const auto& f : in_freezer) last += f.to - f.from;
+    std::sort(in_freezer.begin(), in_freezer.end(),
+              [](const auto& a, const auto& b) { return a.from < b.from; });
+    auto counted_to = made;
+    for (const auto& f : in_freezer) {
+        if (f.from < made || f.from > last) continue;
+        last += std::max(f.to - std::max(f.from, counted_to), std::chrono::days(0));
+        counted_to = std::max(counted_to, f.to);
+    }
     return last;
 }
 
@@ -73,7 +80,7 @@ std::optional<int> days_chilled(const recipe::component& c) {
     return std::nullopt;
 }
 
-use_by use_by_of(const recipe::recipe& r, std::vector<date> made,
+use_by use_by_of(const recipe::recipe& r, const std::vector<date>& made,
                  const std::vector<frozen>& in_freezer) {
     const auto own = days_chilled(r.product());
     const auto rule = days_by_rule(safety::law_named(r.labels));
@@ -83,7 +90,8 @@ use_by use_by_of(const recipe::recipe& r, std::vector<date> made,
                             "known of it; the rule of 7 days is for what needs the cold",
                             r.product().title)};
     const int days = rule ? std::min(*own, *rule) : *own;
-    const auto day = last_day(*std::min_element(made.begin(), made.end()), days, in_freezer);
+    auto day = date::max();
+    for (const auto& m : made) day = std::min(day, last_day(m, days, in_freezer));
     const bool is_by_rule = rule && *rule < *own;
     auto reason = fmt::format("day {} of {}, the day it was made being the first, by ", days, days);
     reason += is_by_rule ? "the FDA Food Code, 3-501.17: at 5 °C (41 °F) or below at most 7 days"

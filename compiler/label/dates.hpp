@@ -26,8 +26,9 @@ struct frozen {
 std::optional<frozen> frozen_in(std::string_view text);
 
 /// The last day of so many (at least 1), of which the day it was made is the first. Days in the
-/// freezer do not count: it goes on with the day of thawing (FDA Food Code 3-501.17).
-date last_day(date made, int days, const std::vector<frozen>& in_freezer);
+/// freezer do not count: it goes on with the day of thawing (FDA Food Code 3-501.17). No day counts
+/// twice, and freezing what was not made yet, or is past its last day, gives no further one.
+date last_day(date made, int days, std::vector<frozen> in_freezer);
 
 /// The days that the rule gives to ready-to-eat food which needs the cold: 7 at 5 °C (41 °F) or
 /// below, by the FDA Food Code, 3-501.17. Nothing where the law followed counts no days.
@@ -43,8 +44,8 @@ struct use_by {
     std::string reason;      ///< in a sentence
 };
 /// `made` are the days on which it, and what went into it ready to eat, were made; never empty: the
-/// earliest counts.
-use_by use_by_of(const recipe::recipe& r, std::vector<date> made,
+/// one whose time is over first counts.
+use_by use_by_of(const recipe::recipe& r, const std::vector<date>& made,
                  const std::vector<frozen>& in_freezer);
 
 } // namespace benchcard::label

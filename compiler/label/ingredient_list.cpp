@@ -72,9 +72,11 @@ void add_to(std::vector<item>& items, item more) {
     });
     if (same == items.end()) return items.push_back(std::move(more));
     // `some flour, for dusting` beside weighed flour adds nothing that could be weighed.
-    if (!more.used) return;
-    if (!same->used) same->used = same->left = 0;
-    add(same->used, more.used), add(same->left, more.left);
+    if (!more.is_some) {
+        if (same->is_some) same->used = same->left = 0;
+        same->is_some = false;
+        add(same->used, more.used), add(same->left, more.left);
+    }
     add_all(same->allergens.contains, more.allergens.contains);
     add_all(same->allergens.may_contain, more.allergens.may_contain);
     for (std::size_t i = 0; i < same->parts.size() && i < more.parts.size(); ++i)
@@ -150,6 +152,7 @@ class list_maker {
     item item_of(const batch::weigh_line& l) const {
         item result;
         result.used = result.left = grams_of(l);
+        result.is_some = l.of->some;
         if (!l.of->component) {
             result.name = label_name(*l.of);
             result.is_water = is_water(*l.of);
@@ -192,9 +195,20 @@ bool says_nothing(const std::string& word) {
     return std::find(std::begin(words), std::end(words), word) != std::end(words);
 }
 
+/// The word that says what kind of food it is: the last of `Red lentil and celery soup`, and `cake`
+/// of `Cake with custard`.
+std::string kind_in(const std::vector<std::string>& words) {
+    constexpr std::string_view joining[] = {"with", "on", "in", "of"};
+    const auto end =
+        std::find_first_of(words.begin(), words.end(), std::begin(joining), std::end(joining));
+    return end == words.begin() ? "" : *std::prev(end);
+}
+
 void set_percentages(ingredient_list& list) {
     if (!list.finished || *list.finished == 0) return;
-    for (const auto& word : compared_words(list.title)) {
+    const auto words = compared_words(list.title);
+    const auto kind = kind_in(words);
+    for (const auto& word : words) {
         if (says_nothing(word)) continue;
         std::vector<item*> named;
         exact grams = 0;
@@ -204,7 +218,8 @@ void set_percentages(ingredient_list& list) {
         };
         each_ingredient(list.items, visit);
         // `Custard tart`: where no ingredient is meant, a component is.
-        if (named.empty()) std::for_each(list.items.begin(), list.items.end(), visit);
+        if (named.empty() && word != kind)
+            std::for_each(list.items.begin(), list.items.end(), visit);
         const exact percent = grams / *list.finished * 100;
         if (named.size() == 1)
             named.front()->percent = percent;

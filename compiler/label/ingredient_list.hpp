@@ -15,6 +15,7 @@ struct item {
     std::string name;             ///< `dark chocolate`, without what the recipe does to it
     std::optional<exact> used;    ///< grams in the whole product, as used; nothing if not known
     std::optional<exact> left;    ///< the same, of water less what has evaporated
+    bool is_some = false;         ///< `some flour, for dusting`: not weighed, and next to nothing
     bool is_water = false;        ///< added water or ice
     bool from_packet = false;     ///< its own list stands on its packet
     bool is_choice = false;       ///< `hazelnuts or almonds`

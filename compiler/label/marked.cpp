@@ -140,19 +140,21 @@ void add_item(marker& to, const item& i, law whose) {
     to.plain(")");
 }
 
-/// 21 CFR 101.4(a)(2): what is 2 % or less by weight may be grouped, in any order.
+/// 21 CFR 101.4(a)(2): what is 2 % or less by weight may be grouped, in any order. What is not
+/// known is not said to be little.
 bool is_little(const item& i, const ingredient_list& list) {
-    return !i.used || (list.finished && *i.used * 50 <= *list.finished);
+    return i.is_some || (i.used && list.finished && *i.used * 50 <= *list.finished);
 }
 
 void add_us_items(marker& to, const ingredient_list& list) {
-    const auto first = std::find_if(list.items.begin(), list.items.end(),
-                                    [&](const auto& i) { return is_little(i, list); });
-    add_items(to, {list.items.begin(), first}, law::us);
-    if (first == list.items.end()) return;
-    to.plain(first == list.items.begin() ? "" : ", ");
+    auto items = list.items;
+    const auto first = std::stable_partition(items.begin(), items.end(),
+                                             [&](const auto& i) { return !is_little(i, list); });
+    add_items(to, {items.begin(), first}, law::us);
+    if (first == items.end()) return;
+    to.plain(first == items.begin() ? "" : ", ");
     to.plain("contains 2% or less of each of the following: ");
-    add_items(to, {first, list.items.end()}, law::us);
+    add_items(to, {first, items.end()}, law::us);
 }
 
 } // namespace

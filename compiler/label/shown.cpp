@@ -33,15 +33,6 @@ std::string wrapped(std::string_view text, std::string_view indent) {
     return result + line + "\n";
 }
 
-std::vector<law> forms_of(law whose) {
-    if (whose == law::both) return {law::eu, law::us};
-    return {whose};
-}
-
-std::string_view heading_of(law form) {
-    return form == law::us ? "US form (21 CFR 101.4)" : "EU and UK form (Reg. (EU) No 1169/2011)";
-}
-
 void gather(const std::vector<item>& items, bool item::*flag, std::vector<std::string>& to) {
     for (const auto& i : items) {
         if (i.*flag && std::find(to.begin(), to.end(), i.name) == to.end()) to.push_back(i.name);
@@ -67,17 +58,31 @@ std::string water_remark(const ingredient_list& list) {
 }
 
 std::string total_remark(const ingredient_list& list) {
+    const auto totals = said_totals(list);
+    if (totals.empty()) return totals;
+    return "The title names what stands in several places; in all: " + totals +
+           ". It goes beside the name or into the list (Art. 22, Annex VIII).";
+}
+
+} // namespace
+
+std::vector<law> forms_of(law whose) {
+    if (whose == law::both) return {law::eu, law::us};
+    return {whose};
+}
+
+std::string_view heading_of(law form) {
+    return form == law::us ? "US form (21 CFR 101.4)" : "EU and UK form (Reg. (EU) No 1169/2011)";
+}
+
+std::string said_totals(const ingredient_list& list) {
     std::string result;
     for (const auto& t : list.totals)
         result += fmt::format("{}{} {} {}", result.empty() ? "" : ", ", t.name,
                               measures::in_decimals(t.percent, t.percent > 5 ? 0 : 1),
                               t.percent > 100 ? "g to 100 g" : "%");
-    if (result.empty()) return result;
-    return "The title names what stands in several places; in all: " + result +
-           ". It goes beside the name or into the list (Art. 22, Annex VIII).";
+    return result;
 }
-
-} // namespace
 
 std::string_view draft_caution() {
     return "A draft for the person responsible for the label: it lists what the recipe says, and "

@@ -18,6 +18,11 @@ struct marked_text {
     std::vector<stretch> allergens;
 };
 
+/// The laws in whose forms a list is drafted.
+std::vector<safety::law> forms_of(safety::law whose);
+/// `US form (21 CFR 101.4)`
+std::string_view heading_of(safety::law form);
+
 /// The list in one law's form. EU: Art. 18 and 21 and Annex VII of Reg. (EU) No 1169/2011. US: 21
 /// CFR 101.4, what is 2 % or less grouped at the end, and the allergens once more behind `Contains`
 /// (FD&C Act, section 403(w)).
@@ -28,6 +33,9 @@ marked_text contains_statement(const ingredient_list& list);
 /// What is to be settled before the list can be used, a sentence each: packets to read, amounts
 /// that are not known, names in the title.
 std::vector<std::string> open_questions(const ingredient_list& list, safety::law whose);
+
+/// `almond 11 %, pear 48 %`: what the title names and stands in several places of the list.
+std::string said_totals(const ingredient_list& list);
 
 /// That it is a draft, and whose job the rest is.
 std::string_view draft_caution();

@@ -242,6 +242,7 @@ class resolver {
         auto& r = result_.meaning;
         r.measures = systems_.front();
         r.scale_step = scale_step();
+        r.labels = labels();
         for (const auto& b : files_.trees.front().blocks) {
             if (b.is != block::sort::recipe && b.is != block::sort::before) continue;
             if (b.is == block::sort::recipe) r.title = b.title.text;
@@ -265,6 +266,22 @@ class resolver {
         return std::nullopt;
     }
 
+    /// The list of the recipe's own head, or else of the files it uses; where these differ both are
+    /// followed, so that nothing is left out.
+    std::string labels() const {
+        std::string result;
+        for (const auto& tree : files_.trees) {
+            std::string said;
+            for (const auto& b : tree.blocks)
+                each_setting(b, [&](const grammar::setting& s) {
+                    if (s.name == key::labels) said = std::get<grammar::words>(s.value).text;
+                });
+            if (!said.empty() && &tree == &files_.trees.front()) return said;
+            if (!said.empty()) result = result.empty() || result == said ? said : "both";
+        }
+        return result;
+    }
+
     static void read_head_setting(recipe& r, const grammar::setting& s) {
         switch (s.name) {
         case key::revision:
@@ -275,9 +292,6 @@ class resolver {
             break;
         case key::by:
             r.by = std::get<grammar::words>(s.value).text;
-            break;
-        case key::labels:
-            r.labels = std::get<grammar::words>(s.value).text;
             break;
         case key::note:
             r.notes.push_back(std::get<grammar::words>(s.value).text);

@@ -3,6 +3,8 @@
 #include "compiler/safety/safety.hpp"
 
 #include <algorithm>
+#include <fmt/format.h>
+#include <map>
 #include <set>
 
 namespace benchcard::safety {
@@ -80,6 +82,45 @@ std::vector<allergens> allergens_of(const recipe::recipe& r) {
         all.push_back(std::move(g));
     }
     return result;
+}
+
+namespace {
+
+/// Names, and for each the ingredients that bring it: `ground almonds (Sweet pastry)`.
+using origins = std::map<std::string, std::string>;
+
+void add_origin(origins& to, const std::vector<std::string>& names, const std::string& from) {
+    for (const auto& name : names) {
+        auto& list = to[name];
+        list += (list.empty() ? "" : ", ") + from;
+    }
+}
+
+std::string law_of(const std::string& name) {
+    const auto* row = allergen_named(name);
+    return row ? std::string(row->source) : "no list; the definition of the ingredient";
+}
+
+} // namespace
+
+std::string sources_of_allergens(const recipe::recipe& r) {
+    origins contains, may_contain, packets;
+    for (const auto& c : r.components)
+        for (const auto& l : c.lines) {
+            const auto of = allergens_of(l);
+            const auto from = fmt::format("{} ({})", l.name, c.title);
+            add_origin(contains, of.contains, from);
+            add_origin(may_contain, of.may_contain, from);
+            add_origin(packets, of.check_packet, c.title);
+        }
+    std::string result;
+    for (const auto& [name, from] : contains)
+        result += fmt::format("  {}: {}\n    by {}\n", name, from, law_of(name));
+    for (const auto& [name, from] : may_contain)
+        result += fmt::format("  may contain {}: {}\n    by {}\n", name, from, law_of(name));
+    for (const auto& [name, from] : packets)
+        result += fmt::format("  check the packet of {} ({})\n", name, from);
+    return result.empty() ? "" : "\nAllergens\n" + result;
 }
 
 } // namespace benchcard::safety

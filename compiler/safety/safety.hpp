@@ -21,6 +21,10 @@ allergens allergens_of(const recipe::line& l);
 /// One for each component, in their order.
 std::vector<allergens> allergens_of(const recipe::recipe& r);
 
+/// For `weigh --why`: each allergen with the ingredients and components that bring it and the law
+/// that names it, and the packets to read; empty where there are none.
+std::string sources_of_allergens(const recipe::recipe& r);
+
 /// Something raw in a component. Beans are those that must be boiled hard; sprouts are grown from
 /// seeds and eaten with them.
 enum class raw { flour, egg, meat, poultry, fish, pulses, beans, sprouts };

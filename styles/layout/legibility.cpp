@@ -20,17 +20,33 @@ double minutes_at(double distance, double height) {
     return 2 * std::atan(height / (2 * distance)) / radians_in_minute;
 }
 
+double x_height_of(const face_metrics& face) {
+    const auto* x = face.find(U'x');
+    return x ? x->above / 1000.0 : 0;
+}
+
 double x_height(const font_metrics& metrics, weight w) {
     return metrics.look_up(U'x', w).measures.above / 1000.0;
 }
 
+namespace {
+
+void raise(styles::type_range& range, double least) {
+    range.least = std::max(range.least, least);
+    range.most = std::max(range.most, range.least);
+}
+
+} // namespace
+
 styles::style legible(styles::style look, const font_metrics& metrics) {
-    if (!look.distance) return look;
     // Amounts are bold and their units are not: both are read from there.
     const double x = std::min(x_height(metrics, weight::bold), x_height(metrics, weight::regular));
-    const double height = height_at(*look.distance, least_minutes_of_arc) * styles::points_per_mm;
-    look.amounts.least = std::max(look.amounts.least, height / x);
-    look.amounts.most = std::max(look.amounts.most, look.amounts.least);
+    const auto size_for = [&](double height) { return height * styles::points_per_mm / x; };
+    if (look.distance)
+        raise(look.amounts, size_for(height_at(*look.distance, least_minutes_of_arc)));
+    if (look.x_height > 0)
+        for (auto* range : {&look.title, &look.amounts, &look.names, &look.text, &look.small_print})
+            raise(*range, size_for(look.x_height));
     return look;
 }
 

@@ -159,6 +159,10 @@ std::size_t end_of_line(const std::vector<slot>& slots, std::size_t from, type_s
 
 } // namespace
 
+bool parts_a_measure(std::u32string_view text, std::size_t at) {
+    return text[at] == ' ' && inside_measure(text, at);
+}
+
 ready_text made_ready(const std::vector<words>& text, const font_metrics& metrics,
                       const std::string& language) {
     const auto marks = flattened(text);

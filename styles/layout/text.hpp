@@ -51,6 +51,9 @@ struct type_line {
     double below = 0; ///< how far it hangs under it
 };
 
+/// Whether the character at `at` is a blank between a number and its unit, where no line ends.
+bool parts_a_measure(std::u32string_view text, std::size_t at);
+
 /// Looks up every character; blanks in a row become one, and those at the ends are left out.
 /// Lines may end by the rules of Unicode (UAX 14), save between a number and its unit.
 ready_text made_ready(const std::vector<words>& text, const font_metrics& metrics,

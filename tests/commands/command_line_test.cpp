@@ -76,8 +76,8 @@ TEST_CASE("a name that is not known is answered with those that are", "[commands
             "benchcard: there are no measures called `metrc`; there are: us, metric, uk, imperial, "
             "australian, canadian, us-label\n     = help: the nearest is `metric`\n");
     refused({"print", recipe, "-o", at / "a.pdf", "--paper", "A9"},
-            "benchcard: there is no paper `A9`; there are: a4, a5, a6, letter, half-letter, 5x8, "
-            "4x6, 3x5\n     = help: each also turned: 'a5 landscape'\n");
+            "benchcard: there is no paper `A9`; there are: a4, a5, a6, a7, letter, half-letter, "
+            "5x8, 4x6, 3x5\n     = help: each also turned: 'a5 landscape'\n");
     const auto style = run({"print", recipe, "-o", at / "a.pdf", "--style", "fancy"});
     CHECK(style.code == 2);
     CHECK_THAT(style.err, Catch::StartsWith("benchcard: there is no style `fancy`; there are: "));

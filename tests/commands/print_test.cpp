@@ -68,6 +68,32 @@ TEST_CASE("several recipes go to one PDF", "[commands]") {
     CHECK(pages({second, first, "./" + std::filesystem::relative(first).string()}) == 4);
 }
 
+TEST_CASE("the name of the output says whether it is a page for a screen", "[commands]") {
+    const folder at;
+    const auto recipe = at.file("a.recipe", tart + "component: A < B & \"C\"\n10 g caster sugar\n");
+    for (const auto* name : {"a.html", "a.htm"}) {
+        const auto r = run({"print", recipe, "-o", at / name, "--paper", "a6"});
+        CHECK(r.code == 0);
+        CHECK(r.out == "");
+        const auto page = bytes_of(at / name);
+        CHECK(page.starts_with("<!DOCTYPE html>\n<html lang=\"en\">"));
+        CHECK(page.find("<title>Plain tart</title>") != page.npos);
+        CHECK(page.find("A &lt; B &amp; &quot;C&quot;</h2>") != page.npos);
+        CHECK(page.find("@page { size: 105mm 148mm;") != page.npos);
+        REQUIRE(run({"print", recipe, "-o", at / name, "--paper", "a6"}).code == 0);
+        CHECK(bytes_of(at / name) == page);
+    }
+    CHECK(run({"print", recipe, "-o", at / "html"}).code == 0);
+    CHECK(bytes_of(at / "html").starts_with("%PDF-"));
+    CHECK(run({"print", "--chart", recipe, "-o", at / "chart.html", "--measures", "us"}).code == 0);
+    CHECK(bytes_of(at / "chart.html").find("class=\"chart\" aria") != std::string::npos);
+    // As with a PDF, errors leave the old page.
+    const auto bad = at.file("bad.recipe", "recipe: Bad\n0 g salt\n");
+    const auto before = bytes_of(at / "a.html");
+    CHECK(run({"print", bad, "-o", at / "a.html"}).code == 1);
+    CHECK(bytes_of(at / "a.html") == before);
+}
+
 TEST_CASE("a recipe with errors prints nothing and keeps the old PDF", "[commands]") {
     const folder at;
     const auto good = at.file("good.recipe", tart);

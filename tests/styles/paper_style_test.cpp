@@ -57,7 +57,8 @@ TEST_CASE("papers have their published sizes", "[paper]") {
     CHECK_FALSE(styles::paper_named("a5 sideways"));
     CHECK_FALSE(styles::paper_named("landscape"));
     CHECK_FALSE(styles::paper_named("a5 "));
-    CHECK_FALSE(styles::paper_named("a7"));
+    CHECK(*styles::paper_named("A7") == styles::paper{"a7", 74, 105});
+    CHECK_FALSE(styles::paper_named("a9"));
     CHECK_FALSE(styles::paper_named(""));
     CHECK_FALSE(styles::paper_named("a55"));
 }
@@ -73,7 +74,7 @@ TEST_CASE("the rules of a style file have no endless loop", "[style]") {
 
 TEST_CASE("every built-in style reads without a message", "[style]") {
     REQUIRE(styles::built_in_style_names() ==
-            std::vector<std::string>{"chart", "hand", "office", "sheet", "station"});
+            std::vector<std::string>{"chart", "hand", "label", "office", "sheet", "station"});
     for (const auto& name : styles::built_in_style_names()) {
         INFO(name);
         std::ifstream in(BENCHCARD_SOURCE_DIR "/styles/" + name + ".style");
@@ -100,6 +101,7 @@ TEST_CASE("a style file says how cards look", "[style]") {
                         "margin:12.5 mm\n"
                         "amounts: 16 to 40 pt\r\n"
                         "small print: 11–12.5 pt\n"
+                        "x-height: 1.2 mm\n"
                         "\n"
                         "columns: amount,name , tick\n"
                         "top: method\n"
@@ -111,6 +113,7 @@ TEST_CASE("a style file says how cards look", "[style]") {
     CHECK(r.made.margin == 12.5);
     CHECK(r.made.amounts == styles::type_range{16, 40});
     CHECK(r.made.small_print == styles::type_range{11, 12.5});
+    CHECK(r.made.x_height == 1.2);
     CHECK(r.made.columns == std::vector{column::amount, column::name, column::tick});
     CHECK(r.made.top == std::vector{block::table, block::method});
     CHECK(r.made.bottom.front() == block::weigh_out);
@@ -165,7 +168,7 @@ TEST_CASE("what a style file gets wrong is said in words", "[style]") {
                   "style-word [a9] “a9” is not a paper that benchcard knows | did you mean “a"));
     CHECK(said("paper: foolscap\n") ==
           "style-word [foolscap] “foolscap” is not a paper that benchcard knows | write one of: "
-          "a4, a5, a6, letter, half-letter, 5x8, 4x6, 3x5");
+          "a4, a5, a6, a7, letter, half-letter, 5x8, 4x6, 3x5");
     CHECK(said("margin: 5.9 mm\n") ==
           "style-margin [5.9 mm] a margin of 5.9 mm is too narrow to laminate | set it between 6 "
           "mm and 25 mm");
@@ -180,6 +183,9 @@ TEST_CASE("what a style file gets wrong is said in words", "[style]") {
     CHECK(said("text: 20-11 pt\n") ==
           "style-type [20-11 pt] the smallest type, 20 pt, is larger than the largest, 11 pt");
     CHECK(said("text: 1-11 pt\n").starts_with("style-type [1-11 pt]"));
+    CHECK(said("x-height: 12 mm\n") ==
+          "style-length [12 mm] an x-height of 12 mm is too large | set "
+          "it between 0.5 mm and 10 mm");
     const std::string endless = "text: 11-" + std::string(400, '9') + " pt\n";
     CHECK(said(endless.c_str()).starts_with("style-type ["));
     CHECK(said("prints: card\n") ==
@@ -187,7 +193,7 @@ TEST_CASE("what a style file gets wrong is said in words", "[style]") {
     CHECK(said("cut to: 3 a sheet\n") ==
           "style-value [3 a sheet] a sheet is not cut into 3 equal cards | write 2, 4 or 8 a "
           "sheet, or a size: a6");
-    CHECK(said("cut to: a7\n").starts_with("style-word [a7]"));
+    CHECK(said("cut to: a9\n").starts_with("style-word [a9]"));
     CHECK(said("hole: middle 12 mm\n").starts_with("style-value [middle 12 mm]"));
     CHECK(said("hole: top 5 mm\n") ==
           "style-length [top 5 mm] 5 mm clear for a hole are too few | set it between 6 mm and 30 "

@@ -59,6 +59,30 @@ TEST_CASE("seven days, the day it is made being the first") {
     CHECK(label::last_day(day("2026-12-28"), 7, {}) == day("2027-01-03"));
 }
 
+TEST_CASE("no day in the freezer gives more than itself") {
+    const auto made = day("2026-04-01");
+    const auto with = [&](const std::vector<label::frozen>& in_freezer) {
+        return label::said(label::last_day(made, 7, in_freezer));
+    };
+    CHECK(with({days("2026-04-03/2026-04-05")}) == "2026-04-09");
+    CHECK(with({days("2026-04-05/2026-04-06"), days("2026-04-03/2026-04-04")}) == "2026-04-09");
+    // Told twice, or in part twice.
+    CHECK(with({days("2026-04-03/2026-04-05"), days("2026-04-03/2026-04-05")}) == "2026-04-09");
+    CHECK(with({days("2026-04-03/2026-04-06"), days("2026-04-04/2026-04-05")}) == "2026-04-10");
+    CHECK(with({days("2026-04-03/2026-04-05"), days("2026-04-04/2026-04-07")}) == "2026-04-11");
+    // Frozen before it was made, or when it was over.
+    CHECK(with({days("2026-03-20/2026-04-05")}) == "2026-04-07");
+    CHECK(with({days("2026-04-08/2026-05-01")}) == "2026-04-07");
+    CHECK(with({days("2026-04-07/2026-05-01")}) == "2026-05-01");
+}
+
+TEST_CASE("of several parts the one whose time is over first counts") {
+    // The first was in the freezer while the second was made.
+    CHECK(use_by(keeping("7 days chilled"), {day("2026-06-01"), day("2026-06-20")},
+                 {days("2026-06-02/2026-07-02")})
+              .day == day("2026-06-26"));
+}
+
 TEST_CASE("the shorter of keeps and the rule counts, and freezing is left out of both") {
     const std::vector made = {day("2026-04-01")};
     CHECK(use_by(keeping("3 days chilled"), made).day == day("2026-04-03"));

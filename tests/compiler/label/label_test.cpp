@@ -104,6 +104,20 @@ TEST_CASE("what is 2 % or less stands at the end of the US form") {
                             "of each of the following: fine salt, unsalted butter (MILK).");
 }
 
+TEST_CASE("what is not known is not said to be little") {
+    // A cube of no known weight may be more than 2 %; a dusting is not.
+    CHECK(us("recipe: R\n90 g plain flour\n1 stock cube\nsome icing sugar\n") ==
+          "Ingredients: plain flour (WHEAT), stock cube, contains 2% or less of each of the "
+          "following: icing sugar.");
+    // Nor does the weighed part of it stand for all.
+    const auto l = label_of("recipe: R\n90 g plain flour\n95 g stock cube\n1 stock cube\n");
+    REQUIRE(l.list.items.size() == 2);
+    CHECK(l.list.items.back().name == "stock cube");
+    CHECK_FALSE(l.list.items.back().used);
+    CHECK(eu("recipe: R\n90 g plain flour\nsome icing sugar\n5 g icing sugar\n") ==
+          "Ingredients: plain flour (WHEAT), icing sugar.");
+}
+
 TEST_CASE("what the title names has its share of the finished product") {
     CHECK(eu("recipe: Hazelnut crumble\n150 g plain flour\n50 g hazelnuts\n") ==
           "Ingredients: plain flour (WHEAT), HAZELNUTS 25 %.");
@@ -117,6 +131,22 @@ TEST_CASE("what the title names has its share of the finished product") {
                                 "almonds\n");
     REQUIRE(twice.list.totals.size() == 1);
     CHECK(twice.list.totals.front().percent == 60);
+}
+
+TEST_CASE("a title that names a component has its share, and the kind of food has none") {
+    const auto with = [](const std::string& title, const std::string& part) {
+        return eu("recipe: " + title + "\ncomponent: " + part +
+                  "\n30 g whole milk\n10 g caster sugar\nassembly: End\nall " + part +
+                  "\n60 g strawberries\n");
+    };
+    CHECK(with("Custard tart", "Custard") ==
+          "Ingredients: strawberries, Custard 40 % (whole MILK, caster sugar).");
+    CHECK(with("Cake with custard", "Custard") ==
+          "Ingredients: strawberries, Custard 40 % (whole MILK, caster sugar).");
+    CHECK(with("Milk soup", "White soup") ==
+          "Ingredients: strawberries, White soup (whole MILK 30 %, caster sugar).");
+    CHECK(with("Cake with custard", "Cake") ==
+          "Ingredients: strawberries, Cake (whole MILK, caster sugar).");
 }
 
 TEST_CASE("what must still be settled is said") {

@@ -58,6 +58,28 @@ TEST_CASE("each file is measured by its own cups and spoons") {
     CHECK(component_of(*c, "End").mix->used == 490);
 }
 
+TEST_CASE("the list of allergens is the recipe's own, or that of the files it uses") {
+    const auto labels = [](const std::string& own, const std::string& first,
+                           const std::string& second) {
+        const auto line = [](const std::string& said) {
+            return said.empty() ? "" : "labels: " + said + "\n";
+        };
+        const auto c = compiled("recipe: R\n" + line(own) +
+                                    "use: a.recipe\nuse: b.recipe\ncomponent: End\n1 g water\n",
+                                {{"a.recipe", "recipe: A\n" + line(first)},
+                                 {"b.recipe", "recipe: B\n" + line(second)}});
+        CHECK(kinds_of(*c).empty());
+        return c->meaning.labels;
+    };
+    CHECK(labels("us", "eu", "eu") == "us");
+    CHECK(labels("", "eu", "") == "eu");
+    CHECK(labels("", "", "us") == "us");
+    CHECK(labels("", "eu", "eu") == "eu");
+    // Where two houses differ, both lists are followed.
+    CHECK(labels("", "eu", "us") == "both");
+    CHECK(labels("", "", "") == "");
+}
+
 TEST_CASE("a path is relative to the file that names it, and each file is read once") {
     const auto c = compiled(
         "recipe: R\nuse: house/a.recipe\nuse: house/b.recipe\nassembly: End\n1 g A\n1 g B\n",

@@ -98,6 +98,25 @@ TEST_CASE("an ingredient that is not known must be read on its packet") {
     CHECK(allergens_of_last(silent).check_packet == strings{"house mix"});
 }
 
+TEST_CASE("each allergen is traced to what brings it, with the law that names it") {
+    const auto c = compiled("recipe: R\ncomponent: Base\n10 g rye flour\n10 g milk "
+                            "chocolate\nassembly: End\nall Base\n5 g rye bread\n1 g house mix\n"
+                            "ingredient: house mix\ncontains: buckwheat\nmay-contain: sesame\n");
+    CHECK(safety::sources_of_allergens(c->meaning) ==
+          "\nAllergens\n"
+          "  buckwheat: house mix (End)\n"
+          "    by no list; the definition of the ingredient\n"
+          "  milk: milk chocolate (Base)\n"
+          "    by Reg. (EU) No 1169/2011, Annex II, 7; FALCPA 2004, section 203\n"
+          "  rye: rye flour (Base), rye bread (End)\n"
+          "    by Reg. (EU) No 1169/2011, Annex II, 1\n"
+          "  may contain sesame: house mix (End)\n"
+          "    by Reg. (EU) No 1169/2011, Annex II, 11; FASTER Act of 2021\n"
+          "  check the packet of milk chocolate (Base)\n"
+          "  check the packet of rye bread (End)\n");
+    CHECK(safety::sources_of_allergens(compiled(with_lines("10 g water"))->meaning).empty());
+}
+
 TEST_CASE("no allergen is lost on any path") {
     rc::prop("random components of random components", [] {
         const auto count = *rc::gen::inRange<std::size_t>(1, 8);
