@@ -80,7 +80,9 @@ group line_group(const composing& with, const std::vector<ready_oven_cell>& row,
                  const std::vector<std::size_t>& columns, const std::vector<double>& widths,
                  bool labelled, double pad) {
     const auto& s = with.size;
-    group made{.pad_above = s.space * 0.7, .pad_below = s.space * 0.55};
+    // Even in the smallest type clear of the rules, which are as thick in any.
+    group made{.pad_above = std::max(s.space * 0.7, 1.8),
+               .pad_below = std::max(s.space * 0.55, 1.6)};
     std::vector<cell> labels, values;
     double x = 0;
     for (std::size_t i = 0; i < columns.size(); ++i) {

@@ -10,6 +10,7 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <cstdlib>
+#include <set>
 
 using namespace benchcard;
 using layout::box;
@@ -157,13 +158,21 @@ void check_words(const std::vector<page>& pages, const styles::card& c, const st
     }
 }
 
+/// No page has but heads and feet that were on another: a heading so long that it fills a page by
+/// itself may do so once.
 void check_content(const std::vector<page>& pages, const styles::card& c, const styles::style& look,
                    const layout::font_metrics& metrics) {
     if (pages.size() == 1) return;
-    auto repeated = counted(repeated_words(c, look));
+    const auto repeated = counted(repeated_words(c, look));
+    std::set<std::string> seen;
     for (const auto& p : pages) {
         const auto words = page_words(p, metrics);
-        RC_ASSERT(std::ranges::any_of(words, [&](const auto& w) { return !repeated.contains(w); }));
+        constexpr std::size_t longest_label = 3; // `1b`
+        RC_ASSERT(std::ranges::any_of(words, [&](const auto& w) {
+            const bool is_new = w.size() > longest_label && !seen.contains(w);
+            return is_new || !repeated.contains(w);
+        }));
+        seen.insert(words.begin(), words.end());
     }
 }
 
