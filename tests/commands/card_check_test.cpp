@@ -97,6 +97,24 @@ TEST_CASE("a card of several batches is held against the same batches", "[comman
     CHECK(run({"check", "scones.recipe", "--card", sign, "--batch", "1, 3"}, here).code == 1);
 }
 
+TEST_CASE("a whole recipe on one card is known by its fingerprint too", "[commands]") {
+    const folder at;
+    const surroundings here = {.folder = at.path()};
+    const auto parts = [](const std::string& flour) {
+        return "recipe: Tart\nmakes: 1 tart\ncomponent: Pastry\nmakes: 600 g\n" + flour +
+               " g plain flour\n200 g butter\n- Rub [butter] into [flour].\nassembly: Tart\n"
+               "all Pastry\n- Bake [Pastry] at [180 C] for [20 min].\n";
+    };
+    at.file("scones.recipe", parts("400"));
+    const auto sign = printed(at, {"--style", "hand"});
+    CHECK(run({"check", "scones.recipe", "--card", sign}, here).out ==
+          sign + " is current: Tart, the whole of scones.recipe\n");
+    at.file("scones.recipe", parts("405"));
+    const auto changed = run({"check", "scones.recipe", "--card", sign}, here);
+    CHECK(changed.code == 1);
+    CHECK(changed.out.find("was  weigh: 400 g plain flour") != std::string::npos);
+}
+
 TEST_CASE("a card of a component that is gone, and a recipe with errors", "[commands]") {
     const folder at;
     const surroundings here = {.folder = at.path()};
