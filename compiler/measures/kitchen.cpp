@@ -84,7 +84,7 @@ exact grams_shown(const exact& grams, const std::optional<exact>& step) {
     if (rounded_to(grams, 1) >= 10000)
         return rounded_to(grams, step && *step > coarse ? *step : exact(coarse));
     if (step && scale_shows(grams, step)) return rounded_to(grams, *step);
-    if (grams >= 10 && scale_shows(grams, exact(1))) return rounded_to(grams, 1);
+    if (grams >= 10) return rounded_to(grams, 1);
     exact tenth(1, 10);
     while (grams > 0 && grams < tenth) tenth /= 10;
     return rounded_to(grams, tenth);

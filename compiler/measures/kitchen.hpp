@@ -16,8 +16,8 @@ struct shown {
     bool operator==(const shown&) const = default;
 };
 
-/// A weight on a kitchen scale: to the gram from 10 g up, to 0.1 g below that and where a gram is
-/// more than 3 % off (15.5 g); in kg, to 10 g, from 10 kg up. Never `0`: below 0.1 g it has its first significant figure.
+/// A weight on a kitchen scale: to the gram from 10 g up, to 0.1 g below that; in kg, to 10 g,
+/// from 10 kg up. Never `0`: below 0.1 g it has its first significant figure.
 shown on_a_scale(grams weight);
 /// The same on a scale that shows steps of so many grams, greater than 0: to the step where it can
 /// show the weight, in kg to no less than 10 g; else as without a step.

@@ -136,8 +136,8 @@ TEST_CASE("the parts of a line that the steps show add up to the weigh-out") {
 }
 
 TEST_CASE("two halves of an odd weight are the weight, and no part is nothing") {
-    CHECK(step_of("35 g butter", "Melt [butter: half], add [butter: half].") ==
-          "Melt butter 18 g, add butter 17 g.\n");
+    CHECK(step_of("25 g butter", "Melt [butter: half], add [butter: half].") ==
+          "Melt butter 13 g, add butter 12 g.\n");
     CHECK(step_of("19.7 g butter", "Melt [butter: 1/4], add [butter: rest].") ==
           "Melt butter 4.9 g, add the rest of the butter, 15.1 g.\n");
     CHECK(step_of("0.3 g fine salt", "Add [salt: 1/8], then [salt: rest].") ==
