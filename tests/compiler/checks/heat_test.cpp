@@ -39,6 +39,7 @@ TEST_CASE("what ovens do is left alone") {
     CHECK(said_of_step("Bake on the stone at [450 C] for [90 s].").empty());
     CHECK(said_of_step("Bake at [450 C] for [90 s].", "Naan").empty());
     CHECK(said_of_step("Bake at [501 C] for [90 s].", "Naan") == kinds{"heat-high"});
+    CHECK(said_of_step("Bake at [350 C] for [45 min].", "Ginger loaf") == kinds{"heat-high"});
     CHECK(said_of_step("Bake at [120 C] for [30 min].").empty());
     CHECK(said_of_step("Bake at [119 C] for [59 min].") == kinds{"heat-low"});
     CHECK(said_of_step("Bake at [100 C] for [60 min].").empty());

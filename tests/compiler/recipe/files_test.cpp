@@ -126,7 +126,7 @@ TEST_CASE("a component may be called by the ingredient it is made of") {
 TEST_CASE("components stand after those they use, in the order of the file else") {
     const auto c = compiled("recipe: R\ncomponent: Top\n1 g Base\ncomponent: Base\n1 g "
                             "water\nassembly: End\n1 g Top\n");
-    for (const auto& kind : kinds_of(*c)) CHECK(kind == "used-before-made");
+    CHECK(kinds_of(*c) == kinds{"used-before-made"});
     CHECK(titles(*c) == names{"Base", "Top", "End"});
 }
 
