@@ -174,13 +174,12 @@ int write_pdf(const print_job& job, const look& how, const std::string& output) 
     grammar::diagnostics messages;
     const auto fonts = pdf::load_fonts(messages);
     print_plainly(messages);
-    if (!fonts) return not_run;
     std::vector<layout::page> pages;
     for (const auto& card : job.cards)
-        for (auto& page : pages_of(card, how, fonts->metrics)) pages.push_back(std::move(page));
+        for (auto& page : pages_of(card, how, fonts.metrics)) pages.push_back(std::move(page));
     const auto sheets = layout::imposed(pages, how.on, how.copies, how.two_sided);
     const auto pdf =
-        pdf::paint(sheets, *fonts, {job.title, "en", "benchcard", how.date, how.two_sided});
+        pdf::paint(sheets, fonts, {job.title, "en", "benchcard", how.date, how.two_sided});
     print_failures(pdf, job);
     if (!pdf) return is_of_the_text(pdf.messages) ? recipe_errors : not_run;
     if (const auto failure = write_file(output, pdf.bytes)) {

@@ -1,5 +1,7 @@
 #include "styles/pdf/fonts.hpp"
 
+#include "styles/pdf/base_fonts.hpp"
+
 #include <fontconfig/fontconfig.h>
 #include <fstream>
 #include <hb-subset.h>
@@ -134,25 +136,51 @@ std::string bytes_of_file(const std::string& path) {
     return {std::istreambuf_iterator<char>(in), {}};
 }
 
-/// Adds an installed font to the set and to the chains of the weights it serves.
+/// Adds a face to the set and to the chains of the weights it serves.
+void add_face(font_set& fonts, face_source source, layout::face_metrics metrics,
+              std::initializer_list<layout::weight> serves) {
+    const auto id = static_cast<layout::face_id>(fonts.faces.size());
+    fonts.faces.push_back(std::move(source));
+    fonts.metrics.faces.push_back(std::move(metrics));
+    for (const auto w : serves) fonts.metrics.chains[static_cast<std::size_t>(w)].push_back(id);
+}
+
+/// Adds an installed font; false when there is none of that name.
 bool add_font(font_set& fonts, FcConfig* installed, const char* family, int weight,
               std::initializer_list<layout::weight> serves) {
     const auto file = font_file(installed, family, weight);
     if (file.empty()) return false;
     auto cut = cut_down(bytes_of_file(file));
     if (!cut) return false;
-    const auto id = static_cast<layout::face_id>(fonts.programs.size());
-    fonts.programs.push_back(std::move(cut->first));
-    fonts.metrics.faces.push_back(std::move(cut->second));
-    for (const auto w : serves) fonts.metrics.chains[static_cast<std::size_t>(w)].push_back(id);
+    add_face(fonts, std::move(cut->first), std::move(cut->second), serves);
     return true;
 }
 
-grammar::diagnostic missing_text_font(const char* weight) {
+void add_base_fonts(font_set& fonts) {
+    const auto add = [&](const char* name, layout::weight serves) {
+        add_face(fonts, base_font{name}, measures_of_base(name), {serves});
+    };
+    add("Helvetica", layout::weight::regular);
+    add("Helvetica-Bold", layout::weight::bold);
+}
+
+/// Adds the drawn signs that go with the first face of each weight.
+void add_signs(font_set& fonts) {
+    const auto add = [&](layout::weight serves, int stroke) {
+        const auto letters = fonts.metrics.chains[static_cast<std::size_t>(serves)].front();
+        add_face(fonts, lettering{letters, stroke}, measures_of_signs(fonts.metrics.faces[letters]),
+                 {serves});
+    };
+    add(layout::weight::regular, 60);
+    add(layout::weight::bold, 100);
+}
+
+grammar::diagnostic missing_text_font() {
     return {.kind = "missing-font",
+            .level = grammar::severity::warning,
             .where = {},
-            .message = std::string("the font Noto Sans ") + weight + " is not installed",
-            .notes = {{.text = "cards are set in Noto Sans and carry it inside the PDF"}},
+            .message = "the font Noto Sans is not installed, so these cards are set in Helvetica",
+            .notes = {{.text = "the PDF does not carry it, and has Western letters only"}},
             .helps = {{.text = "install the Debian package fonts-noto-core"}}};
 }
 
@@ -197,7 +225,7 @@ std::optional<std::pair<font_program, layout::face_metrics>> cut_down(const std:
     return std::pair{font_program{std::move(small)}, measures_of(whole.get(), codes.get())};
 }
 
-std::optional<font_set> load_fonts(grammar::diagnostics& messages) {
+font_set load_fonts(grammar::diagnostics& messages) {
     using enum layout::weight;
     const font_configuration installed(FcInitLoadConfigAndFonts());
     font_set fonts;
@@ -205,14 +233,23 @@ std::optional<font_set> load_fonts(grammar::diagnostics& messages) {
                          std::initializer_list<layout::weight> serves) {
         return add_font(fonts, installed.get(), family, weight, serves);
     };
-    const bool has_regular = add("Noto Sans", FC_WEIGHT_REGULAR, {regular});
-    const bool has_bold = add("Noto Sans", FC_WEIGHT_BOLD, {bold});
-    if (!has_regular) messages.push_back(missing_text_font("Regular"));
-    if (!has_bold) messages.push_back(missing_text_font("Bold"));
-    if (!has_regular || !has_bold) return std::nullopt;
+    if (!add("Noto Sans", FC_WEIGHT_REGULAR, {regular}) ||
+        !add("Noto Sans", FC_WEIGHT_BOLD, {bold})) {
+        messages.push_back(missing_text_font());
+        fonts = {};
+        add_base_fonts(fonts);
+    }
     add("Noto Sans Symbols2", FC_WEIGHT_REGULAR, {regular, bold});
     const bool condensed = add("DejaVu Sans Condensed", FC_WEIGHT_REGULAR, {regular, bold});
     if (!condensed) add("DejaVu Sans", FC_WEIGHT_REGULAR, {regular, bold});
+    add_signs(fonts);
+    return fonts;
+}
+
+font_set fonts_of_readers() {
+    font_set fonts;
+    add_base_fonts(fonts);
+    add_signs(fonts);
     return fonts;
 }
 

@@ -2,10 +2,12 @@
 
 #include "grammar/diagnostic.hpp"
 #include "styles/layout/font_metrics.hpp"
+#include "styles/pdf/signs.hpp"
 
 #include <optional>
 #include <set>
 #include <string>
+#include <variant>
 #include <vector>
 
 namespace benchcard::pdf {
@@ -15,16 +17,28 @@ struct font_program {
     std::string bytes;
 };
 
-/// The fonts that cards are set in: what the layout measures by, and what the PDF embeds.
+/// A font that every reader has and no file carries: one of those in base_fonts.hpp.
+struct base_font {
+    std::string name;
+};
+
+/// Where the shapes of a face come from.
+using face_source = std::variant<font_program, base_font, lettering>;
+
+/// The fonts that cards are set in: what the layout measures by, and what the PDF draws.
 struct font_set {
-    std::vector<font_program> programs; ///< in the order of `metrics.faces`
+    std::vector<face_source> faces; ///< in the order of `metrics.faces`
     layout::font_metrics metrics;
 };
 
 /// Finds Noto Sans, its symbols and DejaVu Sans through fontconfig and reads their files. This
-/// reads the disk and takes tens of milliseconds: once a process, and not in a stage. Gives
-/// nothing and a `missing-font` message when a weight of the text font is not installed.
-std::optional<font_set> load_fonts(grammar::diagnostics& messages);
+/// reads the disk and takes tens of milliseconds: once a process, and not in a stage. Where a
+/// weight of Noto Sans is not installed, cards are set in Helvetica and a `missing-font` message
+/// says so. Signs that no font has, such as fractions and boxes, are drawn.
+font_set load_fonts(grammar::diagnostics& messages);
+
+/// What cards are set in where no font at all is installed: Helvetica, and signs that are drawn.
+font_set fonts_of_readers();
 
 /// The font with no more than those characters: what one document carries. Empty on failure.
 std::string cut_to(const font_program& program, const std::set<char16_t>& characters);

@@ -2,10 +2,9 @@
 
 #include "styles/layout/utf8.hpp"
 #include "styles/pdf/character_name.hpp"
-#include "styles/pdf/codes.hpp"
+#include "styles/pdf/faces.hpp"
 #include "styles/pdf/haru.hpp"
 
-#include <array>
 #include <cmath>
 #include <ctime>
 #include <fmt/format.h>
@@ -13,6 +12,7 @@
 #include <hpdf_doc.h>
 #include <hpdf_objects.h>
 #include <hpdf_page_label.h>
+#include <hpdf_pages.h>
 #include <optional>
 #include <set>
 
@@ -58,50 +58,6 @@ bool drawable_page(const page& p) {
         if (!drawable(run.x) || !drawable(run.y) || !(run.size > 0 && run.size <= 600))
             return false;
     return true;
-}
-
-/// The characters of all pages, by the font they are set in.
-using characters_by_face = std::vector<std::set<char16_t>>;
-
-/// Sorts the characters by font; one that its font lacks becomes a message, once.
-characters_by_face characters_of(const std::vector<page>& pages, const font_set& fonts,
-                                 painted& result) {
-    characters_by_face used(fonts.programs.size());
-    std::set<char32_t> missing;
-    for (const auto& p : pages)
-        for (const auto& run : p.text)
-            for (const auto code : layout::characters_of(run.text)) {
-                const bool known = run.face < used.size() && code <= 0xFFFF &&
-                                   fonts.metrics.faces[run.face].find(code);
-                if (known) {
-                    used[run.face].insert(static_cast<char16_t>(code));
-                } else if (missing.insert(code).second) {
-                    result.missing.push_back(code);
-                    result.messages.push_back(
-                        failure("missing-character",
-                                fmt::format("no font has the character {}, in “{}”",
-                                            named_character(code), run.text.substr(0, 200))));
-                }
-            }
-    return used;
-}
-
-struct face_in_use {
-    HPDF_Font font = nullptr;
-    std::optional<character_codes> codes;
-};
-
-std::vector<face_in_use> embed_all(HPDF_Doc document, const characters_by_face& used,
-                                   const font_set& fonts) {
-    std::vector<face_in_use> faces(used.size());
-    for (std::size_t i = 0; i < used.size(); ++i) {
-        if (used[i].empty()) continue;
-        const std::array<char, 7> tag{'C', 'A', 'R', 'D', 'S', static_cast<char>('A' + i % 26), 0};
-        faces[i].codes.emplace(used[i]);
-        faces[i].font =
-            embed(document, cut_to(fonts.programs[i], used[i]), *faces[i].codes, tag.data());
-    }
-    return faces;
 }
 
 float number(double value) { return static_cast<float>(value); }
@@ -171,11 +127,47 @@ void draw_run(HPDF_Page on, double height, const text_run& run, const face_in_us
     double x = run.x;
     for (std::size_t from = 0; from < characters.size(); from += most_characters) {
         const auto part = std::u32string_view(characters).substr(from, most_characters);
-        HPDF_Page_TextOut(on, number(x), number(height - run.y), face.codes->encoded(part).c_str());
+        HPDF_Page_TextOut(on, number(x), number(height - run.y), face.encoded(part).c_str());
         std::int64_t advance = 0;
         for (const auto code : part) advance += metrics.find(code)->advance;
         x += static_cast<double>(advance) * run.size / 1000;
     }
+}
+
+/// A sign that is drawn is marked as the character it stands for, so that it can be found and
+/// copied (ISO 32000-1, 14.9.4).
+void mark(HPDF_Page on, char32_t code) {
+    auto* content = static_cast<HPDF_PageAttr>(on->attr)->stream;
+    const auto marking =
+        fmt::format("/Span <</ActualText <FEFF{:04X}>>> BDC\n", static_cast<unsigned>(code));
+    HPDF_Stream_WriteStr(content, marking.c_str());
+}
+
+void end_mark(HPDF_Page on) {
+    HPDF_Stream_WriteStr(static_cast<HPDF_PageAttr>(on->attr)->stream, "EMC\n");
+}
+
+/// The signs of a run in a face that is drawn, one after the other.
+void draw_signs(HPDF_Page on, double height, const text_run& run, const faces_in_use& faces,
+                const font_set& fonts) {
+    const auto& beside = std::get<lettering>(fonts.faces[run.face]);
+    const auto& letters = fonts.metrics.faces[beside.face];
+    double x = run.x;
+    for (const auto code : layout::characters_of(run.text)) {
+        const auto sign = drawn_sign(code, run, x, beside, letters);
+        mark(on, code);
+        for (const auto& s : sign.shapes) std::visit(shape_painter{on, height}, s);
+        HPDF_Page_BeginText(on);
+        for (const auto& figures : sign.text)
+            draw_run(on, height, figures, faces[beside.face], letters);
+        HPDF_Page_EndText(on);
+        end_mark(on);
+        x += fonts.metrics.faces[run.face].find(code)->advance * run.size / 1000;
+    }
+}
+
+bool is_drawn(const text_run& run, const font_set& fonts) {
+    return std::holds_alternative<lettering>(fonts.faces[run.face]);
 }
 
 /// A box of a page; counted from its foot, as a PDF does.
@@ -186,7 +178,7 @@ void add_box(HPDF_Doc document, HPDF_Page to, const char* name, const layout::bo
     HPDF_Dict_Add(to, name, HPDF_Box_Array_New(document->mmgr, turned));
 }
 
-HPDF_Page draw_page(HPDF_Doc document, const page& p, const std::vector<face_in_use>& faces,
+HPDF_Page draw_page(HPDF_Doc document, const page& p, const faces_in_use& faces,
                     const font_set& fonts) {
     auto* drawn = HPDF_AddPage(document);
     if (!drawn) return nullptr;
@@ -199,9 +191,11 @@ HPDF_Page draw_page(HPDF_Doc document, const page& p, const std::vector<face_in_
     if (p.text.empty()) return drawn;
     HPDF_Page_BeginText(drawn);
     for (const auto& run : p.text)
-        if (!run.text.empty())
+        if (!run.text.empty() && !is_drawn(run, fonts))
             draw_run(drawn, p.height, run, faces[run.face], fonts.metrics.faces[run.face]);
     HPDF_Page_EndText(drawn);
+    for (const auto& run : p.text)
+        if (is_drawn(run, fonts)) draw_signs(drawn, p.height, run, faces, fonts);
     return drawn;
 }
 
@@ -288,7 +282,13 @@ painted paint(const std::vector<page>& pages, const font_set& fonts, const docum
                                                   p.label.empty() ? "1" : p.label)));
             return result;
         }
-    const auto used = characters_of(pages, fonts, result);
+    const auto used = characters_of(pages, fonts);
+    for (const auto& [code, text] : used.missing) {
+        result.missing.push_back(code);
+        result.messages.push_back(
+            failure("missing-character", fmt::format("no font has the character {}, in “{}”",
+                                                     named_character(code), text.substr(0, 200))));
+    }
     if (grammar::has_errors(result.messages)) return result;
 
     first_error error;
@@ -300,7 +300,7 @@ painted paint(const std::vector<page>& pages, const font_set& fonts, const docum
     HPDF_SetPagesConfiguration(made.get(), 256); // more than 32,767 pages in one list are refused
     describe(made.get(), info);
     if (info.date) date(made.get(), *info.date);
-    const auto faces = embed_all(made.get(), used, fonts);
+    const auto faces = put_in(made.get(), used, fonts);
     for (std::size_t i = 0; i < pages.size() && error.code == 0; ++i) {
         auto* drawn = draw_page(made.get(), pages[i], faces, fonts);
         if (!drawn) break;

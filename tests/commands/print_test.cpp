@@ -37,8 +37,7 @@ TEST_CASE("a PDF is the same bytes to a file and to standard output, and each ti
 }
 
 // The PDF library looks for the outline of a blank behind the end of a font where the blank is the
-// font's last character: to be mended in styles/pdf/codes.cpp. Then this goes red: take the tag
-// off.
+// font's last character.
 TEST_CASE("a recipe of three lines has a card", "[commands]") {
     for (const std::string recipe :
          {"recipe: X\n200 g plain flour\n", "recipe: Xy\n200 g plain flour\n- Mix [flour].\n"}) {
@@ -47,6 +46,22 @@ TEST_CASE("a recipe of three lines has a card", "[commands]") {
         CHECK(r.code == 0);
         CHECK(r.out.starts_with("%PDF-"));
     }
+}
+
+TEST_CASE("without the font of the cards they are printed in another, and a warning says so",
+          "[commands]") {
+    const folder at;
+    const auto none =
+        at.file("none.conf", "<?xml version=\"1.0\"?><fontconfig></fontconfig>"); // no font at all
+    const auto r = run({"print", example("currant-buns"), "-o", at / "buns.pdf"},
+                       {.environment = {{"FONTCONFIG_FILE", none}}});
+    CHECK(r.code == 0);
+    CHECK(r.err.find("benchcard: the font Noto Sans is not installed, so these cards are set in "
+                     "Helvetica") != r.err.npos);
+    CHECK(r.err.find("install the Debian package fonts-noto-core") != r.err.npos);
+    const auto pdf = bytes_of(at / "buns.pdf");
+    CHECK(pdf.find("/BaseFont /Helvetica") != pdf.npos);
+    CHECK(pdf.find("/FontFile") == pdf.npos);
 }
 
 TEST_CASE("several recipes go to one PDF", "[commands]") {

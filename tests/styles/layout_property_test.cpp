@@ -177,11 +177,7 @@ void check_content(const std::vector<page>& pages, const styles::card& c, const 
     }
 }
 
-} // namespace
-
-TEST_CASE("whatever a card says, all of it stands inside the safe area and nothing on another",
-          "[layout][property]") {
-    const auto& metrics = real_fonts().metrics;
+void check_made_up_cards(const layout::font_metrics& metrics) {
     const bool holds = rc::check("made-up cards in all styles on all papers", [&] {
         const auto look = made_up::look();
         const auto grid = layout::grid_for(look, made_up::paper());
@@ -203,4 +199,15 @@ TEST_CASE("whatever a card says, all of it stands inside the safe area and nothi
         }
     });
     CHECK(holds);
+}
+
+} // namespace
+
+TEST_CASE("whatever a card says, all of it stands inside the safe area and nothing on another",
+          "[layout][property]") {
+    check_made_up_cards(real_fonts().metrics);
+}
+
+TEST_CASE("and so it does where no font is installed", "[layout][property]") {
+    check_made_up_cards(pdf::fonts_of_readers().metrics);
 }

@@ -1,47 +1,20 @@
 #include "fonts_for_tests.hpp"
+#include "readers.hpp"
 #include "sample_cards.hpp"
 #include "styles/layout/lay_out.hpp"
 #include "styles/pdf/paint.hpp"
 #include "words_of.hpp"
 
 #include <algorithm>
-#include <array>
 #include <catch2/catch.hpp>
-#include <cmath>
-#include <cstdio>
-#include <filesystem>
-#include <fstream>
 #include <limits>
 #include <map>
-#include <memory>
-#include <sstream>
 
 using namespace benchcard;
 using layout::page;
 using layout::text_run;
 
 namespace {
-
-struct output {
-    std::string text;
-    int status = -1;
-};
-
-/// Runs a tool and gives what it writes to its standard output; one that is not installed fails the
-/// test that needs it.
-output run(const std::string& command) {
-    output out;
-    FILE* pipe = popen(command.c_str(), "r");
-    REQUIRE(pipe);
-    std::array<char, 4096> buffer;
-    while (const auto count = fread(buffer.data(), 1, buffer.size(), pipe))
-        out.text.append(buffer.data(), count);
-    out.status = pclose(pipe);
-    INFO(command);
-    REQUIRE(WIFEXITED(out.status));
-    REQUIRE(WEXITSTATUS(out.status) != 127);
-    return out;
-}
 
 std::vector<page> pages_of(const styles::card& card, const char* paper) {
     return layout::lay_out(card, *styles::built_in_style("station"), *styles::paper_named(paper),
@@ -50,14 +23,6 @@ std::vector<page> pages_of(const styles::card& card, const char* paper) {
 
 pdf::painted painted(const std::vector<page>& pages) {
     return pdf::paint(pages, real_fonts(), {.title = "Crème caramel ½", .language = "en"});
-}
-
-std::string file_with(const std::string& bytes, const std::string& name) {
-    const auto folder = std::filesystem::path(BENCHCARD_BINARY_DIR) / "pdf-tests";
-    std::filesystem::create_directories(folder);
-    const auto path = (folder / name).string();
-    std::ofstream(path, std::ios::binary) << bytes;
-    return path;
 }
 
 std::string pdf_file(const std::vector<page>& pages, const std::string& name) {
@@ -73,47 +38,11 @@ page page_with(text_run run) {
     return p;
 }
 
-word_list sorted(word_list words) {
-    std::ranges::sort(words);
-    return words;
-}
-
-/// Poppler takes a figure, a blank and one sign that stand alone for a word in spaced letters,
-/// and reads `2 %` as `2%`.
-word_list without_percent_signs(word_list words) {
-    for (auto& w : words)
-        if (w.ends_with('%')) w.pop_back();
-    std::erase(words, "");
-    return words;
-}
-
-/// The words that a tool reads out of a PDF, sorted.
-word_list read_words(const std::string& command) {
-    const auto out = run(command);
-    CHECK(out.status == 0);
-    word_list words;
-    add_words(words, out.text);
-    return sorted(without_percent_signs(words));
-}
-
 word_list set_words(const std::vector<page>& pages) {
     word_list all;
     for (const auto& p : pages)
         for (auto& w : page_words(p, real_fonts().metrics)) all.push_back(std::move(w));
     return sorted(without_percent_signs(all));
-}
-
-/// The words that stand in one sorted list and not in the other.
-word_list unlike(const word_list& a, const word_list& b) {
-    word_list out;
-    std::ranges::set_symmetric_difference(a, b, std::back_inserter(out));
-    return out;
-}
-
-std::string joined(const word_list& words) {
-    std::string out;
-    for (const auto& w : words) out += w;
-    return out;
 }
 
 /// How often each character but blanks, commas and dots stands in a text.
@@ -122,48 +51,6 @@ std::map<char32_t, int> letters_of(const std::string& text) {
     for (const auto c : layout::characters_of(text))
         if (c > 0x20 && c != 0xA0 && c != ',' && c != U'·' && c != '%') ++out[c];
     return out;
-}
-
-/// A page as a reader draws it, grey values from 0 (black) to 255.
-struct picture {
-    int width = 0, height = 0;
-    std::string grey;
-
-    int at(int x, int y) const {
-        return static_cast<unsigned char>(grey[static_cast<std::size_t>(y * width + x)]);
-    }
-};
-
-picture rendered(const std::string& pdf, int dots_per_inch) {
-    const auto stem = pdf + ".picture";
-    const auto made = run("pdftoppm -r " + std::to_string(dots_per_inch) + " -gray -singlefile '" +
-                          pdf + "' '" + stem + "'");
-    REQUIRE(made.status == 0);
-    std::ifstream in(stem + ".pgm", std::ios::binary);
-    picture p;
-    std::string kind;
-    int most = 0;
-    in >> kind >> p.width >> p.height >> most;
-    REQUIRE(kind == "P5");
-    in.get();
-    p.grey.resize(static_cast<std::size_t>(p.width * p.height));
-    in.read(p.grey.data(), static_cast<std::streamsize>(p.grey.size()));
-    REQUIRE(in);
-    return p;
-}
-
-/// The darkest and the lightest grey within a box of a page.
-std::pair<int, int> greys_in(const picture& p, const layout::box& b, double scale) {
-    std::pair<int, int> greys{255, 0};
-    const auto clamp = [](double v, int most) {
-        return std::clamp(static_cast<int>(std::floor(v)), 0, most - 1);
-    };
-    for (int y = clamp(b.top * scale, p.height); y <= clamp(b.bottom * scale, p.height); ++y)
-        for (int x = clamp(b.left * scale, p.width); x <= clamp(b.right * scale, p.width); ++x) {
-            greys.first = std::min(greys.first, p.at(x, y));
-            greys.second = std::max(greys.second, p.at(x, y));
-        }
-    return greys;
 }
 
 } // namespace
@@ -343,7 +230,7 @@ TEST_CASE("what is no TrueType font is refused before the PDF library sees it", 
     CHECK_FALSE(pdf::cut_down(""));
     CHECK_FALSE(pdf::cut_down("this is not a font"));
     CHECK_FALSE(pdf::cut_down(std::string("\0\1\0\0", 4) + std::string(3000, '\0')));
-    const auto& font = real_fonts().programs[0].bytes;
+    const auto& font = std::get<pdf::font_program>(real_fonts().faces[0]).bytes;
     REQUIRE(pdf::cut_down(font));
     for (const auto size : {std::size_t(8), std::size_t(3000), font.size() / 2, font.size() - 64}) {
         INFO(size << " of " << font.size() << " bytes");
@@ -365,8 +252,9 @@ TEST_CASE("without the text font the message names the package", "[pdf][fonts]")
 
 TEST_CASE("no font is found where none is installed", "[.only-without-fonts]") {
     grammar::diagnostics messages;
-    CHECK_FALSE(pdf::load_fonts(messages));
-    REQUIRE(messages.size() == 2);
+    const auto fonts = pdf::load_fonts(messages);
+    CHECK(fonts.faces.size() == pdf::fonts_of_readers().faces.size());
+    REQUIRE(messages.size() == 1);
     CHECK(messages[0].kind == "missing-font");
     CHECK(messages[0].helps[0].text.find("fonts-noto-core") != std::string::npos);
 }

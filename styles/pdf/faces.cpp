@@ -1,0 +1,61 @@
+#include "styles/pdf/faces.hpp"
+
+#include "styles/layout/utf8.hpp"
+#include "styles/pdf/base_fonts.hpp"
+#include "styles/pdf/codes.hpp"
+
+#include <array>
+
+namespace benchcard::pdf {
+
+namespace {
+
+face_in_use embedded(HPDF_Doc document, const font_program& program,
+                     const std::set<char16_t>& characters, std::size_t place) {
+    const std::array<char, 7> tag{'C', 'A', 'R', 'D', 'S', static_cast<char>('A' + place % 26), 0};
+    character_codes codes(characters);
+    auto* font = embed(document, cut_to(program, characters), codes, tag.data());
+    return {font,
+            [codes = std::move(codes)](std::u32string_view text) { return codes.encoded(text); }};
+}
+
+/// A drawn sign may need any figure of the face beside it, or a blank.
+void add_figures(std::set<char16_t>& characters) {
+    characters.insert(u' ');
+    for (char16_t figure = u'0'; figure <= u'9'; ++figure) characters.insert(figure);
+}
+
+} // namespace
+
+characters_used characters_of(const std::vector<layout::page>& pages, const font_set& fonts) {
+    characters_used used{std::vector<std::set<char16_t>>(fonts.faces.size()), {}};
+    std::set<char32_t> missing;
+    for (const auto& p : pages)
+        for (const auto& run : p.text)
+            for (const auto code : layout::characters_of(run.text)) {
+                const bool known = run.face < used.by_face.size() && code <= 0xFFFF &&
+                                   fonts.metrics.faces[run.face].find(code);
+                if (known)
+                    used.by_face[run.face].insert(static_cast<char16_t>(code));
+                else if (missing.insert(code).second)
+                    used.missing.emplace_back(code, run.text);
+            }
+    for (std::size_t i = 0; i < fonts.faces.size(); ++i)
+        if (const auto* drawn = std::get_if<lettering>(&fonts.faces[i]))
+            if (!used.by_face[i].empty()) add_figures(used.by_face[drawn->face]);
+    return used;
+}
+
+faces_in_use put_in(HPDF_Doc document, const characters_used& used, const font_set& fonts) {
+    faces_in_use faces(fonts.faces.size());
+    for (std::size_t i = 0; i < faces.size(); ++i) {
+        if (used.by_face[i].empty()) continue;
+        if (const auto* program = std::get_if<font_program>(&fonts.faces[i]))
+            faces[i] = embedded(document, *program, used.by_face[i], i);
+        else if (const auto* base = std::get_if<base_font>(&fonts.faces[i]))
+            faces[i] = {HPDF_GetFont(document, base->name.c_str(), "WinAnsiEncoding"), in_win_ansi};
+    }
+    return faces;
+}
+
+} // namespace benchcard::pdf

@@ -1,0 +1,36 @@
+#pragma once
+
+#include "styles/layout/page.hpp"
+#include "styles/pdf/fonts.hpp"
+#include "styles/pdf/haru.hpp"
+
+#include <functional>
+#include <set>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace benchcard::pdf {
+
+/// The characters of some pages.
+struct characters_used {
+    std::vector<std::set<char16_t>> by_face; ///< in the order of `font_set::faces`
+    /// Those that their font lacks, each once, with a text it stands in.
+    std::vector<std::pair<char32_t, std::string>> missing;
+};
+
+characters_used characters_of(const std::vector<layout::page>& pages, const font_set& fonts);
+
+/// A face as one document has it; no font where the face is drawn or not used.
+struct face_in_use {
+    HPDF_Font font = nullptr;
+    std::function<std::string(std::u32string_view)> encoded = {}; ///< a text as its bytes
+};
+
+using faces_in_use = std::vector<face_in_use>;
+
+/// Puts the fonts that are used into a document, cut down to what is set in them. A font is null
+/// after an error, which the document has reported.
+faces_in_use put_in(HPDF_Doc document, const characters_used& used, const font_set& fonts);
+
+} // namespace benchcard::pdf
