@@ -170,10 +170,29 @@ std::optional<look> find_look(const print_options& options, const std::string& u
     return how;
 }
 
+namespace {
+
+/// Says that a card is too narrow for its style; false when it is not.
+bool is_too_narrow(const look& how, const layout::font_metrics& metrics) {
+    const double room = layout::room_across(how.style, how.on.card);
+    const double least = layout::least_room(how.style, metrics);
+    if (room >= least) return false;
+    complain(
+        fmt::format("benchcard: between its margins a card of {} is {:.0f} mm wide, and the type "
+                    "of this style needs {:.0f} mm\n"
+                    "     = help: take larger paper, a narrower margin or hole, or smaller "
+                    "amounts\n",
+                    how.on.card.name, room / styles::points_per_mm, least / styles::points_per_mm));
+    return true;
+}
+
+} // namespace
+
 int write_pdf(const print_job& job, const look& how, const std::string& output) {
     grammar::diagnostics messages;
     const auto fonts = pdf::load_fonts(messages);
     print_plainly(messages);
+    if (is_too_narrow(how, fonts.metrics)) return not_run;
     std::vector<layout::page> pages;
     for (const auto& card : job.cards)
         for (auto& page : pages_of(card, how, fonts.metrics)) pages.push_back(std::move(page));

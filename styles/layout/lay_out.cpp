@@ -338,6 +338,19 @@ std::vector<page> set_clear(const card& of, const style& look, const paper& shee
 
 } // namespace
 
+double room_across(const style& look, const paper& sheet) {
+    using styles::edge;
+    return (sheet.width - styles::clear_at(look, edge::left) -
+            styles::clear_at(look, edge::right)) *
+           styles::points_per_mm;
+}
+
+double least_room(const style& look, const font_metrics& metrics) {
+    const auto set = legible(look, metrics);
+    // Tick and gaps are in parts of the type size; what is left for the name is 0.34 of the room.
+    return (0.94 * set.amounts.least + 2.2 * set.names.least) / 0.34;
+}
+
 std::vector<page> lay_out(const card& of, const style& look, const paper& sheet,
                           const font_metrics& metrics) {
     return set_clear(of, look, sheet, metrics, [](const setter& s) { return s.run(); });

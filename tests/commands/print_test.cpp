@@ -64,6 +64,19 @@ TEST_CASE("without the font of the cards they are printed in another, and a warn
     CHECK(pdf.find("/FontFile") == pdf.npos);
 }
 
+TEST_CASE("a card too narrow for its type is refused, with both widths", "[commands]") {
+    const folder at;
+    // 74 mm less 30 mm and 12 mm.
+    const auto style = at.file("narrow.style", "paper: a7\nmargin: 12 mm\nhole: left 30 mm\n");
+    const auto r = run({"print", example("currant-buns"), "-o", at / "a.pdf", "--style", style});
+    CHECK(r.code == 2);
+    CHECK(r.err ==
+          "benchcard: between its margins a card of a7 is 32 mm wide, and the type of this "
+          "style needs 41 mm\n"
+          "     = help: take larger paper, a narrower margin or hole, or smaller amounts\n");
+    CHECK(at.names() == std::vector<std::string>{"narrow.style"});
+}
+
 TEST_CASE("several recipes go to one PDF", "[commands]") {
     const folder at;
     const auto first = at.file("first.recipe", tart);

@@ -10,6 +10,7 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <cstdlib>
+#include <fmt/format.h>
 #include <set>
 
 using namespace benchcard;
@@ -38,8 +39,14 @@ double safe_at(const styles::style& look, styles::edge at) {
     return clear * styles::points_per_mm - 1e-6;
 }
 
-void require_inside(const box& ink, const page& p, const styles::style& look) {
+void require_inside(const box& ink, const page& p, const styles::style& look,
+                    const std::string& what) {
     using styles::edge;
+    const auto outside = fmt::format("{} at {}, {} to {}, {} of {} by {}\n", what, ink.left,
+                                     ink.top, ink.right, ink.bottom, p.width, p.height);
+    const bool is_inside =
+        ink.left >= safe_at(look, edge::left) && ink.top >= safe_at(look, edge::top);
+    if (!is_inside) RC_LOG() << outside;
     RC_ASSERT(ink.left >= safe_at(look, edge::left));
     RC_ASSERT(ink.top >= safe_at(look, edge::top));
     RC_ASSERT(ink.right <= p.width - safe_at(look, edge::right));
@@ -57,8 +64,11 @@ void require_inside(const box& ink, const page& p, const styles::style& look) {
 void check_places(const page& p, const styles::style& look, const layout::font_metrics& metrics) {
     std::vector<box> inks;
     for (const auto& run : p.text) inks.push_back(layout::ink_of(run, metrics));
-    for (const auto& ink : inks) require_inside(ink, p, look);
-    for (const auto& s : p.shapes) require_inside(layout::ink_of(s), p, look);
+    for (std::size_t i = 0; i < inks.size(); ++i)
+        require_inside(inks[i], p, look,
+                       fmt::format("“{}”, {} pt", p.text[i].text, p.text[i].size));
+    for (const auto& s : p.shapes)
+        require_inside(layout::ink_of(s), p, look, fmt::format("shape {}", s.index()));
     for (std::size_t i = 0; i < inks.size(); ++i)
         for (std::size_t k = i + 1; k < inks.size(); ++k) {
             // Letters lean a little over the run beside them, as within a run.
@@ -182,6 +192,7 @@ void check_made_up_cards(const layout::font_metrics& metrics) {
         const auto look = made_up::look();
         const auto grid = layout::grid_for(look, made_up::paper());
         RC_PRE(grid.has_value());
+        RC_PRE(layout::room_across(look, grid->card) >= layout::least_room(look, metrics));
         const auto card =
             look.prints == styles::printed::recipe ? made_up::recipe() : made_up::card();
         RC_LOG() << grid->card.name << ' ' << grid->card.width << " by " << grid->card.height
