@@ -2,10 +2,11 @@
 
 #include "compiler/ingredients/names.hpp"
 #include "compiler/measures/kitchen.hpp"
+#include "compiler/recipe/heads.hpp"
 #include "compiler/recipe/scope.hpp"
+#include "compiler/recipe/statements.hpp"
+#include "compiler/recipe/use_order.hpp"
 #include "compiler/recipe/weighing.hpp"
-#include "grammar/nearest.hpp"
-#include "grammar/settings.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -19,128 +20,12 @@ using grammar::block;
 using grammar::key;
 using measures::system;
 
-template <typename Visit> void each_setting(const block& b, Visit visit) {
-    for (const auto& item : b.items)
-        if (const auto* s = std::get_if<grammar::setting>(&item.value)) visit(*s);
-}
-
-bool has_lines(const block& b) {
-    return std::any_of(b.items.begin(), b.items.end(), [](const auto& i) {
-        return std::holds_alternative<grammar::ingredient_line>(i.value) ||
-               std::holds_alternative<grammar::step>(i.value);
-    });
-}
-
 /// `glass` and `glasses` are `glasses`; of several words the last is the piece.
 std::string many(const std::string& written) {
     const auto space = written.rfind(' ');
     const auto first = space == written.npos ? 0 : space + 1;
     return written.substr(0, first) +
            ingredients::plural(ingredients::singular(written.substr(first)));
-}
-
-/// A limit by weight; one by volume is not compared with a mix.
-std::optional<exact> grams_of(const grammar::measure& m) {
-    const auto unit = m.in ? measures::weight_of(*m.in) : std::nullopt;
-    return unit ? std::optional<exact>(spread_of(m.quantity).used * unit->value) : std::nullopt;
-}
-
-/// Which version of its file a component is of.
-struct version {
-    std::string revision, date;
-};
-version version_of(const grammar::tree& file) {
-    version result;
-    for (const auto& b : file.blocks)
-        each_setting(b, [&](const grammar::setting& s) {
-            if (s.name == key::revision) result.revision = std::get<grammar::words>(s.value).text;
-            if (s.name == key::date) result.date = std::get<grammar::words>(s.value).text;
-        });
-    return result;
-}
-
-/// A component as its settings state it; lines and steps come later.
-component stated_component(const block& b) {
-    component c;
-    c.title = b.title.text;
-    c.written = &b;
-    c.is_assembly = b.is == block::sort::assembly;
-    each_setting(b, [&](const grammar::setting& s) {
-        switch (s.name) {
-        case key::station:
-            if (c.station.empty()) c.station = std::get<grammar::words>(s.value).text;
-            break;
-        case key::makes:
-            c.makes = std::get<grammar::yield>(s.value), c.makes_where = s.value_where;
-            break;
-        case key::per:
-            c.per = std::get<grammar::yield>(s.value), c.per_where = s.value_where;
-            break;
-        case key::tray:
-            c.tray = std::get<grammar::yield>(s.value);
-            break;
-        case key::tin:
-            c.tin = std::get<grammar::tin>(s.value);
-            break;
-        case key::whole_batch:
-            c.whole_batch = std::get<bool>(s.value);
-            break;
-        case key::at_most:
-            c.at_most = grams_of(std::get<grammar::measure>(s.value));
-            break;
-        case key::at_least:
-            c.at_least = grams_of(std::get<grammar::measure>(s.value));
-            break;
-        case key::accept:
-            c.accepts.push_back(accepted_by(s));
-            break;
-        case key::percent:
-            c.percent = std::get<grammar::words>(s.value);
-            break;
-        case key::note:
-            c.notes.push_back(std::get<grammar::words>(s.value).text);
-            break;
-        case key::caution:
-            c.cautions.push_back(std::get<grammar::words>(s.value).text);
-            break;
-        case key::loss:
-            for (const auto& l : std::get<std::vector<grammar::loss>>(s.value))
-                c.losses.push_back(l);
-            break;
-        case key::keeps:
-            for (const auto& k : std::get<std::vector<grammar::keeping>>(s.value))
-                c.keeps.push_back(k);
-            break;
-        default:
-            break;
-        }
-    });
-    return c;
-}
-
-/// Whether a line that could not be read may change what its block weighs or makes. A step does
-/// not, and of the settings only a few do.
-bool may_bear_on_weight(std::string_view line) {
-    const auto first = line.find_first_not_of(" \t");
-    if (first == line.npos) return false;
-    line.remove_prefix(first);
-    const auto digits = line.find_first_not_of("0123456789");
-    const bool is_numbered = digits != 0 && digits != line.npos &&
-                             (line[digits] == '.' || line[digits] == ')') &&
-                             digits + 1 < line.size() && line[digits + 1] == ' ';
-    if (is_numbered || line.front() == '-' || line.front() == '*' || line.starts_with("•"))
-        return false;
-    const auto* setting = grammar::setting_named(line.substr(0, line.find(':')));
-    if (!setting || line.find(':') == line.npos) return true;
-    return setting->name == key::makes || setting->name == key::loss || setting->name == key::per;
-}
-
-std::vector<std::string> unread_in(const block& b, const grammar::source& file) {
-    std::vector<std::string> result;
-    for (const auto& item : b.items)
-        if (const auto* u = std::get_if<grammar::unread>(&item.value))
-            result.emplace_back(file.text_of(u->where));
-    return result;
 }
 
 class resolver {
@@ -152,11 +37,11 @@ class resolver {
 
     resolved run() {
         read_definitions();
-        read_heads();
+        heads_ = read_heads(files_, override_, result_.meaning, result_.messages);
         find_components();
         if (blocks_.empty()) return std::move(result_);
         read_lines_and_steps();
-        if (order_by_use()) {
+        if (settle_order()) {
             settle_product();
             for (auto& c : result_.meaning.components) settle_times(c);
             work_out_yields(result_.meaning, result_.messages);
@@ -174,13 +59,12 @@ class resolver {
     const ingredients::table& table_;
     system override_;
     resolved result_;
-    std::vector<system> systems_;     ///< of each file
+    file_heads heads_;
     std::vector<found_block> blocks_; ///< that are made, of all files; the recipe's own first
     std::map<std::string, std::size_t> by_name_; ///< the blocks that have a name of their own
     std::vector<component> made_;
     std::vector<grammar::diagnostics> messages_; ///< of each block
     std::size_t own_blocks_ = 0;
-    bool head_unread_ = false; ///< a line of the head that may say what the product makes
 
     void say(grammar::diagnostic message) { result_.messages.push_back(std::move(message)); }
 
@@ -224,108 +108,6 @@ class resolver {
             message.notes.push_back({"by " + there->figure->source, {}});
         message.notes.push_back({"what is defined here is what counts", {}});
         say(std::move(message));
-    }
-
-    void read_heads() {
-        for (const auto& tree : files_.trees) {
-            system named = system::unstated;
-            for (const auto& b : tree.blocks)
-                each_setting(b, [&](const grammar::setting& s) {
-                    if (s.name == key::measures)
-                        named = system_of(std::get<grammar::words>(s.value));
-                });
-            const bool is_first = systems_.empty();
-            const bool overridden =
-                override_ != system::unstated && (is_first || named == system::unstated);
-            systems_.push_back(overridden ? override_ : named);
-        }
-        auto& r = result_.meaning;
-        r.measures = systems_.front();
-        r.scale_step = scale_step();
-        r.labels = labels();
-        for (const auto& b : files_.trees.front().blocks) {
-            if (b.is != block::sort::recipe && b.is != block::sort::before) continue;
-            if (b.is == block::sort::recipe) r.title = b.title.text;
-            for (const auto& line : unread_in(b, files_.sources.front()))
-                head_unread_ = head_unread_ || may_bear_on_weight(line);
-            each_setting(b, [&](const grammar::setting& s) { read_head_setting(r, s); });
-        }
-    }
-
-    /// The step of the recipe's own head, or else of the first file it uses that states one.
-    std::optional<exact> scale_step() const {
-        for (const auto& tree : files_.trees) {
-            std::optional<exact> step;
-            for (const auto& b : tree.blocks)
-                each_setting(b, [&](const grammar::setting& s) {
-                    if (s.name == key::scale_step)
-                        step = grams_of(std::get<grammar::measure>(s.value));
-                });
-            if (step && *step > 0) return step;
-        }
-        return std::nullopt;
-    }
-
-    /// The list of the recipe's own head, or else of the files it uses; where these differ both are
-    /// followed, so that nothing is left out.
-    std::string labels() const {
-        std::string result;
-        for (const auto& tree : files_.trees) {
-            std::string said;
-            for (const auto& b : tree.blocks)
-                each_setting(b, [&](const grammar::setting& s) {
-                    if (s.name == key::labels) said = std::get<grammar::words>(s.value).text;
-                });
-            if (!said.empty() && &tree == &files_.trees.front()) return said;
-            if (!said.empty()) result = result.empty() || result == said ? said : "both";
-        }
-        return result;
-    }
-
-    static void read_head_setting(recipe& r, const grammar::setting& s) {
-        switch (s.name) {
-        case key::revision:
-            r.revision = std::get<grammar::words>(s.value).text;
-            break;
-        case key::date:
-            r.date = std::get<grammar::words>(s.value).text;
-            break;
-        case key::by:
-            r.by = std::get<grammar::words>(s.value).text;
-            break;
-        case key::note:
-            r.notes.push_back(std::get<grammar::words>(s.value).text);
-            break;
-        case key::caution:
-            r.cautions.push_back(std::get<grammar::words>(s.value).text);
-            break;
-        case key::makes:
-            r.makes = std::get<grammar::yield>(s.value), r.makes_where = s.value_where;
-            break;
-        case key::serves:
-            r.serves = std::get<grammar::yield>(s.value);
-            break;
-        default:
-            break;
-        }
-    }
-
-    system system_of(const grammar::words& said) {
-        if (const auto named = measures::system_named(said.text)) return *named;
-        auto message = error_at("unknown-measures", said.where,
-                                fmt::format("there are no measures called `{}`", said.text));
-        std::vector<std::string> all;
-        std::string list;
-        for (const auto s : measures::all_systems) {
-            all.emplace_back(measures::name_of(s));
-            list += (list.empty() ? "" : ", ") + all.back();
-        }
-        for (const auto& near : grammar::nearest(said.text, all, 1))
-            message.helps.push_back(
-                {fmt::format("the nearest is `{}`", near), {grammar::edit{said.where, near}}});
-        message.notes.push_back({"there are " + list, {}});
-        say(std::move(message));
-        return system::unstated;
     }
 
     void find_components() {
@@ -382,7 +164,7 @@ class resolver {
 
     void read_lines_and_steps() {
         std::vector<scope> scopes; // one a file: each has its own `measures:`
-        for (const auto system : systems_) {
+        for (const auto system : heads_.systems) {
             scopes.emplace_back(*result_.meaning.own, system);
             for (const auto& [name, i] : by_name_)
                 if (!name.empty()) scopes.back().add_component(blocks_[i].written->title.text, i);
@@ -432,12 +214,8 @@ class resolver {
 
     /// Puts each component after those it uses, leaving out those of other files that nobody
     /// uses. False where they use each other in a circle.
-    bool order_by_use() {
-        std::vector<std::size_t> order;
-        std::vector<int> state(made_.size(), 0); // 0 not seen, 1 being followed, 2 placed
-        std::vector<std::size_t> chain;
-        for (std::size_t i = 0; i < own_blocks_; ++i)
-            if (!place(i, state, chain, order)) return false;
+    bool settle_order() {
+        const auto order = order_by_use(made_, own_blocks_, result_.messages);
         std::vector<std::size_t> new_place(made_.size());
         for (std::size_t i = 0; i < order.size(); ++i) new_place[order[i]] = i;
         for (const auto i : order) {
@@ -450,58 +228,13 @@ class resolver {
         return result_.meaning.has_product;
     }
 
-    bool place(std::size_t start, std::vector<int>& state, std::vector<std::size_t>& chain,
-               std::vector<std::size_t>& order) {
-        // A chain of components may be long; a stack of our own does not run out.
-        struct frame {
-            std::size_t index, next;
-        };
-        if (state[start] == 2) return true;
-        std::vector<frame> stack{{start, 0}};
-        state[start] = 1;
-        chain = {start};
-        while (!stack.empty()) {
-            auto& top = stack.back();
-            const auto& lines = made_[top.index].lines;
-            while (top.next < lines.size() && !lines[top.next].component) ++top.next;
-            if (top.next == lines.size()) {
-                state[top.index] = 2;
-                order.push_back(top.index);
-                stack.pop_back();
-                chain.pop_back();
-                continue;
-            }
-            const auto& l = lines[top.next++];
-            const auto used = *l.component;
-            if (state[used] == 1) {
-                say_circle(l, used, chain);
-                return false;
-            }
-            if (state[used] == 2) continue;
-            state[used] = 1;
-            chain.push_back(used);
-            stack.push_back({used, 0});
-        }
-        return true;
-    }
-
-    void say_circle(const line& l, std::size_t used, const std::vector<std::size_t>& chain) {
-        auto message = error_at("circular-components", l.written->names.front().where,
-                                "these components are made of each other in a circle");
-        std::string circle;
-        for (auto i = std::find(chain.begin(), chain.end(), used); i != chain.end(); ++i)
-            circle += made_[*i].title + " uses ";
-        message.notes.push_back({circle + made_[used].title, {}});
-        say(std::move(message));
-    }
-
     void settle_product() {
         auto& r = result_.meaning;
         auto& product = r.components.back();
         if (!product.makes && r.makes) product.makes = r.makes, product.makes_where = r.makes_where;
         if (product.title.empty()) product.title = r.title;
         add_accepts_of_head(product);
-        product.weight_unread = product.weight_unread || head_unread_;
+        product.weight_unread = product.weight_unread || heads_.weight_unread;
     }
 
     /// What the head accepts is said with the product.
@@ -550,18 +283,6 @@ class resolver {
 };
 
 } // namespace
-
-accepted accepted_by(const grammar::setting& s) {
-    const auto& said = std::get<grammar::words>(s.value);
-    const auto comma = std::min(said.text.find(','), said.text.size());
-    auto kind = said.text.substr(0, comma);
-    kind.erase(kind.find_last_not_of(' ') + 1);
-    const auto begin = said.text.find_first_not_of(" ,", comma);
-    return {kind,
-            begin == said.text.npos ? "" : said.text.substr(begin),
-            {said.where.file, said.where.begin,
-             said.where.begin + static_cast<std::uint32_t>(kind.size())}};
-}
 
 resolved resolve(const book& files, const ingredients::table& table, system override) {
     return resolver(files, table, override).run();
