@@ -90,8 +90,8 @@ json end_of(const std::string& text) {
     return as_json(at.at(text.size()));
 }
 
-/// Of how many beginnings of a text one is given to the server, and all are read: each in a full run,
-/// with PREFIX_ONE_IN=1 in the environment.
+/// Of how many beginnings of a text one is given to the server, and all are read: each in a full
+/// run, with PREFIX_ONE_IN=1 in the environment.
 std::size_t one_in() {
     const char* wanted = std::getenv("PREFIX_ONE_IN");
     return wanted ? std::max<std::size_t>(1, std::stoul(wanted)) : 12;
@@ -237,4 +237,61 @@ TEST_CASE("paths are read from URIs", "[editor]") {
     CHECK(path_of_uri("file:///a%2") == "/a%2");
     CHECK(path_of_uri("file://") == "");
     CHECK(path_of_uri("untitled:Untitled-1") == "untitled:Untitled-1");
+}
+
+namespace {
+
+const std::string small_recipe = "recipe: A\n"
+                                 "component: B\n"
+                                 "2 cups plain flour # spooned\n"
+                                 "- Mix [flour: half].\n"
+                                 "# how it was\n"
+                                 "# at first\n";
+
+json asked_of_small_recipe(const std::string& method) {
+    conversation c;
+    const json document = {{"uri", "file:///a.recipe"}, {"text", small_recipe}};
+    c.tell("textDocument/didOpen", {{"textDocument", document}});
+    return c.ask("textDocument/" + method, {{"textDocument", document}}).at("result");
+}
+
+} // namespace
+
+TEST_CASE("a client that knows no levels gets its outline as a list", "[editor]") {
+    const auto symbols = asked_of_small_recipe("documentSymbol");
+    REQUIRE(symbols.size() == 3);
+    for (const auto& s : symbols) {
+        CHECK(s.contains("location"));
+        CHECK_FALSE(s.contains("children"));
+    }
+    CHECK(symbols[0].at("name") == "A");
+    CHECK(symbols[1].at("name") == "B");
+    CHECK(symbols[2].at("name") == "plain flour");
+    CHECK(symbols[2].at("containerName") == "B");
+}
+
+TEST_CASE("comments fold, also at the end of a recipe", "[editor]") {
+    json comments = json::array();
+    for (const auto& f : asked_of_small_recipe("foldingRange"))
+        if (f.value("kind", "") == "comment") comments.push_back({f["startLine"], f["endLine"]});
+    CHECK(comments == json::array({{4, 5}}));
+}
+
+TEST_CASE("what is coloured comes in order, nothing twice, and so do comments behind a line",
+          "[editor]") {
+    const auto data = asked_of_small_recipe("semanticTokens/full").at("data");
+    std::size_t line = 0, at = 0, end = 0;
+    std::vector<std::string> comments;
+    std::vector<std::string> lines;
+    std::istringstream text(small_recipe);
+    for (std::string l; std::getline(text, l);) lines.push_back(l);
+    for (std::size_t i = 0; i < data.size(); i += 5) {
+        const std::size_t down = data[i], right = data[i + 1], length = data[i + 2];
+        if (down > 0) at = end = 0;
+        line += down, at += right;
+        CHECK(at >= end);
+        end = at + length;
+        if (data[i + 3] == 7) comments.push_back(lines.at(line).substr(at, length));
+    }
+    CHECK(comments == std::vector<std::string>{"# spooned", "# how it was", "# at first"});
 }
