@@ -48,6 +48,13 @@ std::size_t indentation(std::string_view line) {
     return first == line.npos ? line.size() : first;
 }
 
+/// Whether a line holds nothing but what a typewriter has, as most do.
+bool is_plain(std::string_view line) {
+    bool all = true; // no way out of the loop, so that it takes many bytes at a time
+    for (const char c : line) all &= c >= 0x20 && c < 0x7F;
+    return all;
+}
+
 /// The first control character in a line, or npos.
 std::size_t first_control(std::string_view line) {
     for (std::size_t i = 0; i < line.size(); ++i) {
@@ -102,7 +109,7 @@ class reader {
     }
 
     void keep(item_value value, std::vector<comment> comments = {}) {
-        now().items.push_back({std::move(value), std::move(comments)});
+        now().items.emplace_back(std::move(value), std::move(comments));
     }
 
     /// Reads the line, with those that continue it, and returns the number of the next.
@@ -133,6 +140,7 @@ class reader {
                 {{"break it into steps, or go on in a line below that is indented", {}}});
             return false;
         }
+        if (is_plain(line)) return true;
         if (const auto bad = first_not_utf8(line); bad != line.npos) {
             const auto at = where.begin + static_cast<std::uint32_t>(bad);
             say("not-utf8", {where.file, at, at + 1},

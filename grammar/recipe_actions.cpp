@@ -1,13 +1,16 @@
 #include "grammar/recipe_actions.hpp"
 
+#include <algorithm>
+
 namespace benchcard::grammar {
 
 namespace {
 
 bool is_blank(char c) { return c == ' ' || c == '\t'; }
 
-exact digits_as_number(std::string_view digits) {
-    exact value = 0;
+/// At most as many digits as a machine word holds.
+std::int64_t digits_as_number(std::string_view digits) {
+    std::int64_t value = 0;
     for (char c : digits) value = value * 10 + (c - '0');
     return value;
 }
@@ -17,14 +20,11 @@ exact digits_as_number(std::string_view digits) {
 words words_between(const scratch& s, const char* begin, const char* end) {
     while (begin < end && is_blank(*begin)) ++begin;
     while (begin < end && is_blank(end[-1])) --end;
-    words result{"", s.between(begin, end)};
-    for (const char* c = begin; c < end; ++c) {
-        const bool blank = is_blank(*c);
-        if (!blank)
-            result.text += *c;
-        else if (!result.text.ends_with(' '))
-            result.text += ' ';
-    }
+    words result{std::string(begin, end), s.between(begin, end)};
+    auto& text = result.text;
+    std::replace(text.begin(), text.end(), '\t', ' ');
+    const auto both_blank = [](char a, char b) { return a == ' ' && b == ' '; };
+    text.erase(std::unique(text.begin(), text.end(), both_blank), text.end());
     return result;
 }
 
@@ -41,9 +41,9 @@ exact decimals_of(std::string_view digits) {
     if (digits.size() > most_digits)
         throw line_error{"number-too-large", "this number has more decimals than can be measured",
                          digits.begin(), digits.end()};
-    exact power = 1;
+    std::int64_t power = 1;
     for (std::size_t i = 0; i < digits.size(); ++i) power *= 10;
-    return digits_as_number(digits) / power;
+    return {digits_as_number(digits), power};
 }
 
 length length_of(const scratch& s) {

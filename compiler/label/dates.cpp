@@ -75,7 +75,7 @@ std::optional<int> days_chilled(const recipe::component& c) {
     for (const auto& k : c.keeps) {
         if (!is_chilled(k) || k.low_hours <= 0) continue;
         const exact days = measures::whole_part(k.low_hours / 24);
-        return std::max(1, static_cast<int>(std::min(days, exact(36500)).convert_to<double>()));
+        return std::max(1, static_cast<int>(approximately(std::min(days, exact(36500)))));
     }
     return std::nullopt;
 }

@@ -1,11 +1,7 @@
 #include "compiler/measures/kitchen.hpp"
 
-#include <boost/multiprecision/cpp_int.hpp>
-
 namespace benchcard::measures {
 namespace {
-
-using boost::multiprecision::cpp_int;
 
 exact power_of_ten(int exponent) {
     exact power = 1;
@@ -33,14 +29,7 @@ bool more_than_a_tenth_off(const exact& figure, const exact& value) {
 
 } // namespace
 
-exact whole_part(const exact& value) {
-    const cpp_int above = numerator(value);
-    const cpp_int below = denominator(value);
-    cpp_int whole = above / below;
-    // Division of integers goes towards zero; below zero that is up.
-    if (above < 0 && whole * below != above) whole -= 1;
-    return exact(whole);
-}
+exact whole_part(const exact& value) { return floor(value); }
 
 exact rounded_to(const exact& value, const exact& step) {
     return whole_part(value / step + exact(1, 2)) * step;
@@ -49,7 +38,7 @@ exact rounded_to(const exact& value, const exact& step) {
 std::string in_decimals(const exact& value, int decimals) {
     const exact scaled = rounded_to(value * power_of_ten(decimals), 1);
     if (scaled < 0) return "-" + in_decimals(-scaled / power_of_ten(decimals), decimals);
-    std::string digits = numerator(scaled).str();
+    std::string digits = scaled.str();
     const auto places = static_cast<std::size_t>(decimals);
     if (digits.size() <= places) digits.insert(0, places + 1 - digits.size(), '0');
     std::string whole = digits.substr(0, digits.size() - places);

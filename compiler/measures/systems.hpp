@@ -27,18 +27,12 @@ std::optional<system> system_named(std::string_view word);
 
 struct grams {
     exact value = 0;
-    std::strong_ordering operator<=>(const grams& other) const {
-        return value.compare(other.value) <=> 0;
-    }
-    bool operator==(const grams& other) const { return value.compare(other.value) == 0; }
+    auto operator<=>(const grams& other) const = default;
 };
 
 struct millilitres {
     exact value = 0;
-    std::strong_ordering operator<=>(const millilitres& other) const {
-        return value.compare(other.value) <=> 0;
-    }
-    bool operator==(const millilitres& other) const { return value.compare(other.value) == 0; }
+    auto operator<=>(const millilitres& other) const = default;
 };
 
 /// What a unit of weight weighs, exactly; nothing for a unit of volume.
