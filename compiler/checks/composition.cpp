@@ -192,7 +192,7 @@ void add_line(makeup& to, const recipe::line& l) {
     for (std::size_t i = 0; i < held.size(); ++i) {
         if (is_loose && (held[i] > 0 || !is_known)) to.loose[i] = true;
         if (!l.some && !l.grams && (held[i] > 0 || !is_known)) to.unsure[i] = true;
-        if (l.grams) to.grams[i] += l.grams->used * held[i] / 100;
+        if (l.grams && held[i] > 0) to.grams[i] += l.grams->used * held[i] / 100;
     }
     if (!l.grams && !l.some) to.is_whole = false;
     if (!l.grams) return;
@@ -238,8 +238,7 @@ void add_component(makeup& to, const recipe::line& l, const recipe::component& u
 shares shares_of(const ingredients::entry& what) {
     if (!what.built_in) return {};
     const auto& all = listed();
-    if (const auto found = all.find(ingredients::compared_name(what.name)); found != all.end())
-        return found->second;
+    if (const auto found = all.find(what.compared); found != all.end()) return found->second;
     if (what.family == "liquids" && is_oil(what.name)) return filled({{part::fat, 100}});
     return filled(of_family(what.family));
 }
@@ -276,8 +275,9 @@ bool is_set_aside(const recipe::line& l) {
 }
 
 exact grams_in(const recipe::line& l, part p) {
-    if (!l.grams || is_set_aside(l) || l.component || !l.what) return 0;
-    return l.grams->used * shares_of(*l.what)[static_cast<std::size_t>(p)] / 100;
+    if (!l.grams || l.component || !l.what) return 0;
+    const auto percent = shares_of(*l.what)[static_cast<std::size_t>(p)];
+    return percent == 0 || is_set_aside(l) ? 0 : l.grams->used * percent / 100;
 }
 
 } // namespace benchcard::checks

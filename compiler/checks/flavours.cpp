@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <map>
 
 namespace benchcard::checks {
 
@@ -52,15 +53,26 @@ constexpr std::string_view strong_endings =
     "spice|salt|sugar|butter|syrup|tea|mix|sauce|paste|topping|glaze|wash|dressing|vinaigrette|"
     "dip|salsa|stock|powder";
 
-bool is_named(const recipe::line& l, std::string_view names) {
-    if (!l.what || !l.what->built_in) return false;
-    const auto name = ingredients::compared_name(l.what->name);
-    for (std::size_t begin = 0; begin < names.size();) {
-        const auto end = std::min(names.find('|', begin), names.size());
-        if (ingredients::compared_name(names.substr(begin, end - begin)) == name) return true;
-        begin = end + 1;
-    }
-    return false;
+/// The row of a strong flavour by its name in the form in which names are compared.
+const std::map<std::string, const strong*>& by_name() {
+    static const auto all = [] {
+        std::map<std::string, const strong*> result;
+        for (const auto& s : strong_flavours)
+            for (std::size_t begin = 0; begin < s.names.size();) {
+                const auto end = std::min(s.names.find('|', begin), s.names.size());
+                result[ingredients::compared_name(s.names.substr(begin, end - begin))] = &s;
+                begin = end + 1;
+            }
+        return result;
+    }();
+    return all;
+}
+
+/// What is known of an ingredient that is strong; null of others.
+const strong* strong_in(const recipe::line& l) {
+    if (!l.what || !l.what->built_in) return nullptr;
+    const auto found = by_name().find(l.what->compared);
+    return found == by_name().end() ? nullptr : found->second;
 }
 
 std::string said_in_mix(const mix& m, const recipe::line& l) {
@@ -82,16 +94,16 @@ bool is_weighed(const recipe::line& l) { return l.how == recipe::weighed_by::wei
 
 void check_strong(const mix& m, grammar::diagnostics& to) {
     const auto& total = m.held().total;
-    for (const auto& l : m.written().lines)
-        for (const auto& s : strong_flavours) {
-            if (!l.grams || is_set_aside(l) || !is_named(l, s.names)) continue;
-            const auto& used = l.grams->used;
-            const auto say = [&](std::string_view kind) {
-                to.push_back(proportion(kind, l.where, said_in_mix(m, l), std::string(s.practice)));
-            };
-            if (used * 1000 > total * s.most_in_1000) say("flavour-high");
-            if (is_weighed(l) && used * 10000 < total * s.least_in_10000) say("flavour-low");
-        }
+    for (const auto& l : m.written().lines) {
+        const auto* s = strong_in(l);
+        if (!s || !l.grams || is_set_aside(l)) continue;
+        const auto& used = l.grams->used;
+        const auto say = [&](std::string_view kind) {
+            to.push_back(proportion(kind, l.where, said_in_mix(m, l), std::string(s->practice)));
+        };
+        if (used * 1000 > total * s->most_in_1000) say("flavour-high");
+        if (is_weighed(l) && used * 10000 < total * s->least_in_10000) say("flavour-low");
+    }
 }
 
 /// What is drawn out with salt and rinsed, or boiled in salted water, is not eaten with all of it.

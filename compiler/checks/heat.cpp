@@ -52,12 +52,13 @@ constexpr int an_hour = 60; // minutes
 
 struct heat_found {
     exact celsius_low, celsius_high;
-    std::string said;   ///< `180 °C`
-    std::string number; ///< `180`
+    const grammar::amount* written;
     grammar::span where;
     bool in_oven;
     bool is_plain; ///< one scale, which may have been mistaken
     grammar::oven_scale scale;
+
+    std::string said() const { return said_degrees(*written, scale); } ///< `180 °C`
 };
 
 class heat_checker {
@@ -89,10 +90,8 @@ class heat_checker {
             const auto* t = b ? std::get_if<grammar::temperature>(&b->holds) : nullptr;
             if (!t || result.size() == in_oven.size()) continue;
             result.push_back({measures::exactly(t->degrees.low, t->scale).value,
-                              measures::exactly(t->degrees.high, t->scale).value,
-                              said_degrees(t->degrees, t->scale),
-                              measures::with_fraction(t->degrees.low), b->where,
-                              in_oven[result.size()], !t->equals, t->scale});
+                              measures::exactly(t->degrees.high, t->scale).value, &t->degrees,
+                              b->where, in_oven[result.size()], !t->equals, t->scale});
         }
         return result;
     }
@@ -155,19 +154,20 @@ class heat_checker {
         const bool is_high = kind == "heat-high";
         auto message = proportion(
             kind, h.where,
-            fmt::format("{} is {} for {}", h.said, is_high ? "very hot" : "not hot enough", what),
+            fmt::format("{} is {} for {}", h.said(), is_high ? "very hot" : "not hot enough", what),
             std::string(practice));
         if (h.scale != oven_scale::celsius)
             message.notes.push_back(
-                {fmt::format("{} is {} °C", h.said,
+                {fmt::format("{} is {} °C", h.said(),
                              measures::in_decimals(is_high ? h.celsius_high : h.celsius_low, 0)),
                  {}});
         const auto meant = is_high ? oven_scale::fahrenheit : oven_scale::celsius;
         const auto mistaken = is_high ? oven_scale::celsius : oven_scale::fahrenheit;
         if (h.is_plain && h.scale == mistaken)
-            message.helps.push_back({fmt::format("is it `[{} {}]`?", h.number,
-                                                 meant == oven_scale::celsius ? "C" : "F"),
-                                     {}});
+            message.helps.push_back(
+                {fmt::format("is it `[{} {}]`?", measures::with_fraction(h.written->low),
+                             meant == oven_scale::celsius ? "C" : "F"),
+                 {}});
         to_.push_back(std::move(message));
     }
 };

@@ -10,12 +10,25 @@
 
 namespace benchcard::checks {
 
+namespace {
+
+/// Whether a phrase stands in a text, and not as a part of longer words.
+bool stands_in(std::string_view text, std::string_view phrase) {
+    for (auto at = text.find(phrase); at != text.npos; at = text.find(phrase, at + 1)) {
+        const auto end = at + phrase.size();
+        if ((at == 0 || text[at - 1] == ' ') && (end == text.size() || text[end] == ' '))
+            return true;
+    }
+    return false;
+}
+
+} // namespace
+
 bool says_one_of(std::string_view title, std::string_view phrases) {
-    const auto padded = " " + ingredients::compared_name(title) + " ";
+    const auto compared = ingredients::compared_name(title);
     for (std::size_t begin = 0; begin < phrases.size();) {
         const auto end = std::min(phrases.find('|', begin), phrases.size());
-        if (padded.find(fmt::format(" {} ", phrases.substr(begin, end - begin))) != padded.npos)
-            return true;
+        if (stands_in(compared, phrases.substr(begin, end - begin))) return true;
         begin = end + 1;
     }
     return false;

@@ -33,6 +33,7 @@ struct figure {
 /// An ingredient: its names, its weights and what must be known of it before it is eaten.
 struct entry {
     std::string name;
+    std::string compared; ///< the name in the form in which names are compared; set by its table
     std::vector<std::string> also;
     std::vector<figure> figures;       ///< of a state, the first is used; others are published too
     bool contents_stated = false;      ///< whether `contains:` says anything

@@ -28,12 +28,7 @@ bool is_plain_ascii(std::string_view text) {
     return std::all_of(text.begin(), text.end(), [](unsigned char c) { return c < 0x80; });
 }
 
-std::string lower_ascii(std::string_view text) {
-    std::string result(text);
-    for (auto& c : result)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    return result;
-}
+char lower_ascii(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
 /// Words whose plural in -ves comes from -f or -fe; the others in -ves come from -ve (olives).
 constexpr std::array<std::pair<std::string_view, std::string_view>, 6> ves_words = {{
@@ -65,6 +60,7 @@ bool ends_in_hissing(std::string_view stem) {
 } // namespace
 
 std::string singular(std::string_view word) {
+    if (!word.ends_with('s') && !word.ends_with('x')) return std::string(word);
     for (const auto& [many, one] : ves_words)
         if (word == many) return std::string(one);
     if (word.size() < 4 && word != "eggs") return std::string(word);
@@ -95,25 +91,35 @@ std::string plural(std::string_view word) {
     return std::string(word) + "s";
 }
 
-std::vector<std::string> compared_words(std::string_view name) {
-    const auto text = is_plain_ascii(name) ? lower_ascii(name) : folded(name);
-    std::vector<std::string> words;
-    std::string word;
-    for (const char c : text) {
-        if (c == ' ' || c == '\t' || c == '-') {
-            if (!word.empty()) words.push_back(singular(word));
-            word.clear();
-        } else if (c != '\'') {
-            word += c;
-        }
+namespace {
+
+/// Gives each word of a name, in the form in which it is compared, to `take`.
+void each_compared_word(std::string_view name, auto take) {
+    auto text = is_plain_ascii(name) ? std::string(name) : folded(name);
+    std::transform(text.begin(), text.end(), text.begin(), lower_ascii);
+    std::erase(text, '\'');
+    constexpr std::string_view between = " \t-";
+    for (auto begin = text.find_first_not_of(between); begin != text.npos;) {
+        const auto end = std::min(text.find_first_of(between, begin), text.size());
+        take(singular(std::string_view(text).substr(begin, end - begin)));
+        begin = text.find_first_not_of(between, end);
     }
-    if (!word.empty()) words.push_back(singular(word));
+}
+
+} // namespace
+
+std::vector<std::string> compared_words(std::string_view name) {
+    std::vector<std::string> words;
+    each_compared_word(name, [&](std::string word) { words.push_back(std::move(word)); });
     return words;
 }
 
 std::string compared_name(std::string_view name) {
     std::string result;
-    for (const auto& word : compared_words(name)) result += (result.empty() ? "" : " ") + word;
+    each_compared_word(name, [&](const std::string& word) {
+        if (!result.empty()) result += ' ';
+        result += word;
+    });
     return result;
 }
 

@@ -64,24 +64,43 @@ country country_of(measures::system s) {
 }
 
 void table::add(entry what) {
-    const auto index = entries_.size();
     std::vector<std::string> names = what.also;
     names.insert(names.begin(), what.name);
-    for (const auto& written : names) {
-        const auto [name, where] = name_and_country(written);
-        by_name_[compared_name(name)].push_back({index, where});
-    }
-    entries_.push_back(std::make_unique<entry>(std::move(what)));
+    what.compared = compared_name(what.name);
+    add(names, nullptr);
+    slots_.back()->what = std::move(what);
 }
 
-const std::vector<table::naming>* table::named(const std::string& compared,
-                                               const table** holder) const {
-    for (const table* t = this; t; t = t->below_)
-        if (const auto found = t->by_name_.find(compared); found != t->by_name_.end()) {
-            *holder = t;
-            return &found->second;
-        }
-    return nullptr;
+void table::add(const std::vector<std::string>& names, std::function<entry()> read) {
+    for (const auto& written : names) {
+        const auto [name, where] = name_and_country(written);
+        by_name_.emplace(compared_name(name), naming{slots_.size(), where});
+    }
+    slots_.push_back(std::make_unique<slot>());
+    slots_.back()->read = std::move(read);
+}
+
+const entry* table::entry_at(std::size_t index) const {
+    auto& s = *slots_[index];
+    if (s.read)
+        std::call_once(s.is_read, [&] {
+            s.what = s.read();
+            s.what.compared = compared_name(s.what.name);
+        });
+    return &s.what;
+}
+
+std::vector<table::naming> table::named(const std::string& compared, const table** holder) const {
+    for (const table* t = this; t; t = t->below_) {
+        const auto [begin, end] = t->by_name_.equal_range(compared);
+        if (begin == end) continue;
+        std::vector<naming> result;
+        for (auto i = begin; i != end; ++i) result.push_back(i->second);
+        std::ranges::sort(result, {}, &naming::index);
+        *holder = t;
+        return result;
+    }
+    return {};
 }
 
 lookup table::find(std::string_view name, country from) const {
@@ -89,30 +108,30 @@ lookup table::find(std::string_view name, country from) const {
     const auto words = compared_words(bare);
     for (std::size_t first = 0; first < words.size(); ++first) {
         const table* holder = nullptr;
-        const auto* namings = named(joined(words, first), &holder);
-        if (!namings) continue;
+        const auto namings = named(joined(words, first), &holder);
+        if (namings.empty()) continue;
         lookup result;
         result.description = first_words(bare, first);
         const auto fits = [&](const naming& n) {
             return n.where == country::any || n.where == from;
         };
-        const auto own = std::count_if(namings->begin(), namings->end(), [&](const naming& n) {
+        const auto own = std::count_if(namings.begin(), namings.end(), [&](const naming& n) {
             return n.where == from && from != country::any;
         });
         const bool open = own > 1; // two things in one country: `cream` is single or double
         // The last definition of a name counts, as a later line does.
-        for (const auto& n : *namings)
-            if (fits(n) && !open) result.match = holder->entries_[n.index].get();
+        for (const auto& n : namings)
+            if (fits(n) && !open) result.match = holder->entry_at(n.index);
         if (!result.match)
-            for (const auto& n : *namings)
-                if (!open || fits(n)) add_once(result.readings, holder->entries_[n.index].get());
+            for (const auto& n : namings)
+                if (!open || fits(n)) add_once(result.readings, holder->entry_at(n.index));
         return result;
     }
     return {};
 }
 
 void table::collect_names(std::vector<std::string>& names) const {
-    for (const auto& e : entries_) {
+    for (const auto* e : entries()) {
         names.push_back(e->name);
         for (const auto& other : e->also) names.push_back(name_and_country(other).first);
     }
@@ -139,7 +158,7 @@ std::vector<std::string> table::near(std::string_view name, std::size_t most) co
 
 std::vector<const entry*> table::entries() const {
     std::vector<const entry*> result;
-    for (const auto& e : entries_) result.push_back(e.get());
+    for (std::size_t i = 0; i < slots_.size(); ++i) result.push_back(entry_at(i));
     return result;
 }
 

@@ -3,10 +3,12 @@
 #include "compiler/ingredients/entry.hpp"
 #include "grammar/diagnostic.hpp"
 
-#include <map>
+#include <functional>
 #include <memory>
+#include <mutex>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 namespace benchcard::ingredients {
@@ -30,6 +32,8 @@ class table {
     table& operator=(const table&) = delete;
 
     void add(entry what);
+    /// An entry of these names, that of its own first, which is read when it is first asked for.
+    void add(const std::vector<std::string>& names, std::function<entry()> read);
 
     /// The entry with the longest name that `name` ends in, plural, case and accents aside. A name
     /// that two entries bear in `from` alone (`cream (uk)`) matches neither: it has readings.
@@ -44,11 +48,18 @@ class table {
         std::size_t index;
         country where;
     };
+    struct slot {
+        std::function<entry()> read; ///< none of an entry that was given
+        std::once_flag is_read;
+        entry what;
+    };
     const table* below_;
-    std::vector<std::unique_ptr<entry>> entries_;
-    std::map<std::string, std::vector<naming>, std::less<>> by_name_;
+    std::vector<std::unique_ptr<slot>> slots_;
+    std::unordered_multimap<std::string, naming> by_name_;
 
-    const std::vector<naming>* named(const std::string& compared, const table** holder) const;
+    const entry* entry_at(std::size_t index) const;
+    /// All that bear a name, in the order they were added, of the first table that has it.
+    std::vector<naming> named(const std::string& compared, const table** holder) const;
     void collect_names(std::vector<std::string>& names) const;
 };
 
@@ -60,7 +71,8 @@ struct defined {
 };
 defined definitions_in(const grammar::tree& file, bool poured);
 
-/// The table built into the program. Read once; the same for the life of the process.
+/// The table built into the program: of each entry the names, and the rest when it is looked up.
+/// The same for the life of the process, from any thread.
 const table& built_in_table();
 
 } // namespace benchcard::ingredients
