@@ -6,6 +6,8 @@
 #include "styles/layout/stack.hpp"
 
 #include <algorithm>
+#include <array>
+#include <map>
 
 namespace benchcard::layout {
 
@@ -27,6 +29,11 @@ std::string letter(std::size_t index) {
 struct attempt {
     stack laid;
     std::size_t wrapped = 0;
+};
+
+/// What of an attempt decides whether it is a good one.
+struct outcome {
+    std::size_t pages = 0, broken = 0, wrapped = 0;
 };
 
 std::size_t wrapped_lines(const block& weigh_out) {
@@ -71,17 +78,16 @@ class setter {
     }
 
     std::vector<page> run() const {
-        const auto smallest = tried({}, false);
-        const bool runs_on = smallest.laid.pages.size() > 1;
-        const auto least = runs_on ? tried({}, true) : smallest;
-        const auto as_whole = [&](const attempt& a) {
-            return a.laid.pages.size() <= least.laid.pages.size() &&
-                   a.laid.broken <= least.laid.broken;
+        const auto smallest = outcome_of({}, false);
+        const bool runs_on = smallest.pages > 1;
+        const auto least = runs_on ? outcome_of({}, true) : smallest;
+        const auto as_whole = [&](const outcome& o) {
+            return o.pages <= least.pages && o.broken <= least.broken;
         };
-        const auto fits = [&](fitting to) { return as_whole(tried(to, runs_on)); };
+        const auto fits = [&](fitting to) { return as_whole(outcome_of(to, runs_on)); };
         const auto keeps_lines = [&](fitting to) {
-            const auto a = tried(to, runs_on);
-            return as_whole(a) && a.wrapped <= least.wrapped;
+            const auto o = outcome_of(to, runs_on);
+            return as_whole(o) && o.wrapped <= least.wrapped;
         };
         // Type grows first, but not at the price of all the air; what is left goes to the air.
         fitting best;
@@ -107,7 +113,7 @@ class setter {
         composing foot_with = composed({}, bare, area_.width());
         const auto foot = compose_foot(foot_with, mark(0, true, false, 0));
         auto made = stacked({.head = compose_short_head(with)}, area_, [&](std::size_t, bool) {
-                        return foot;
+                        return &foot;
                     }).pages.front();
         made.label = page_label(card_.number, "");
         return made;
@@ -189,9 +195,13 @@ class setter {
                           bool runs_on) const {
         foot_with.long_foot = foot_is_long(foot_with, mark(0, false, runs_on, 0));
         if (foot_with.long_foot) of.bottom.push_back(compose_long_foot(with));
+        std::map<const page_mark*, block> feet; // each is asked for several times
         const auto stack_of = [&](std::size_t count) {
             return stacked(of, area_, [&](std::size_t index, bool last) {
-                return compose_foot(foot_with, mark(index, last, runs_on, count));
+                const auto& with_mark = mark(index, last, runs_on, count);
+                const auto [known, is_new] = feet.try_emplace(&with_mark);
+                if (is_new) known->second = compose_foot(foot_with, with_mark);
+                return &known->second;
             });
         };
         auto laid = stack_of(0);
@@ -213,6 +223,17 @@ class setter {
         first.groups.insert(first.groups.begin(), heading);
         ++first.heading;
         for (auto& b : blocks) to.top.push_back(std::move(b));
+    }
+
+    /// The searches of one card ask for much the same.
+    outcome outcome_of(fitting to, bool runs_on) const {
+        const auto [known, is_new] =
+            outcomes_.try_emplace({to.scale, to.words, to.air, runs_on ? 1.0 : 0.0});
+        if (is_new) {
+            const auto made = tried(to, runs_on);
+            known->second = {made.laid.pages.size(), made.laid.broken, made.wrapped};
+        }
+        return known->second;
     }
 
     struct spread_attempt {
@@ -255,14 +276,18 @@ class setter {
     /// A whole recipe has pages with numbers, and no letters.
     bool is_numbered() const { return card_.is_recipe; }
 
-    page_mark mark(std::size_t index, bool last, bool runs_on, std::size_t count) const {
-        const auto marked = [&](const std::string& number, const std::string& next) {
-            return mark_of(card_, number, next, look_, metrics_);
-        };
+    const page_mark& mark(std::size_t index, bool last, bool runs_on, std::size_t count) const {
         if (!runs_on) return marked(card_.number, "");
         if (is_numbered()) return marked(page_number(index, count), "");
         return marked(with_letter(card_.number, letter(index)),
                       last ? "" : page_label(card_.number, letter(index + 1)));
+    }
+
+    /// Made ready once: every attempt has the same few in its feet.
+    const page_mark& marked(const std::string& number, const std::string& next) const {
+        const auto [known, is_new] = marks_.try_emplace({number, next});
+        if (is_new) known->second = mark_of(card_, number, next, look_, metrics_);
+        return known->second;
     }
 
     std::string page_number(std::size_t index, std::size_t count) const {
@@ -286,6 +311,8 @@ class setter {
     ready_card ready_;
     area area_;
     arrangement arranged_;
+    mutable std::map<std::array<double, 4>, outcome> outcomes_;
+    mutable std::map<std::pair<std::string, std::string>, page_mark> marks_;
 };
 
 /// How far the ink of some pages goes beyond what must be clear at each edge: letters lean over

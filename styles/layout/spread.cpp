@@ -7,7 +7,7 @@ namespace {
 /// Parts that fit into an area, or nothing where they take a second page.
 std::optional<page> one_page(const parts& of, const area& on, const block& foot = {}) {
     if (on.height() <= 0) return std::nullopt;
-    auto made = stacked(of, on, [&](std::size_t, bool) { return foot; });
+    auto made = stacked(of, on, [&](std::size_t, bool) { return &foot; });
     if (made.pages.size() > 1 || made.broken > 0) return std::nullopt;
     return std::move(made.pages.front());
 }

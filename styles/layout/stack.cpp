@@ -20,7 +20,7 @@ class stacker {
         if (parts_.columns > 1) begin_columns(true);
         for (const auto& b : parts_.top) place(b);
         const double bottom = height_with_space(parts_.bottom);
-        const double last_limit = limit_with(height_of(foot_(pages_.size() - 1, true).groups));
+        const double last_limit = limit_with(height_of(foot_(pages_.size() - 1, true)->groups));
         if (y_ + bottom <= last_limit + slack) {
             limit_ = last_limit;
             y_ = last_limit - bottom;
@@ -43,7 +43,7 @@ class stacker {
         const bool first = pages_.size() == 1;
         // Whether the card ends on this page is not known yet: there is room for either foot.
         const auto foot = [&](bool last) {
-            return height_of(foot_(pages_.size() - 1, last).groups);
+            return height_of(foot_(pages_.size() - 1, last)->groups);
         };
         limit_ = limit_with(std::max(foot(false), foot(true)));
         y_ = area_.top;
@@ -202,7 +202,7 @@ class stacker {
     }
 
     void draw_foot(std::size_t i) {
-        const auto foot = foot_(i, i + 1 == pages_.size());
+        const auto& foot = *foot_(i, i + 1 == pages_.size());
         double y = area_.top + area_.height() - height_of(foot.groups);
         for (const auto& g : foot.groups)
             y = draw(g, 0, g.bands.size(), area_.left, y, area_.width(), pages_[i]);

@@ -35,8 +35,9 @@ struct area {
     }
 };
 
-/// The foot of page `index` (from 0); `last` tells whether the card ends there.
-using foot_maker = std::function<block(std::size_t index, bool last)>;
+/// The foot of page `index` (from 0), which must outlive the stacking; `last` tells whether the
+/// card ends there.
+using foot_maker = std::function<const block*(std::size_t index, bool last)>;
 
 /// The pages of a card, and how often something that should be whole was broken over two.
 struct stack {

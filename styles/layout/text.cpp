@@ -157,6 +157,39 @@ std::size_t end_of_line(const std::vector<slot>& slots, std::size_t from, type_s
     return slots.size();
 }
 
+/// The characters of one line, without the blanks at its ends.
+struct stretch {
+    std::size_t from = 0, to = 0;
+};
+
+std::vector<stretch> stretches_of(const std::vector<slot>& slots, type_sizes sizes, double width) {
+    std::vector<stretch> result;
+    std::size_t from = 0;
+    while (from < slots.size()) {
+        const auto next = end_of_line(slots, from, sizes, width);
+        auto to = next;
+        while (to > from && slots[to - 1].code == ' ') --to;
+        result.push_back({from, to});
+        from = next;
+        while (from < slots.size() && slots[from].code == ' ') ++from;
+    }
+    return result;
+}
+
+double width_of(const std::vector<slot>& slots, stretch of, type_sizes sizes) {
+    width_sum sum;
+    for (auto i = of.from; i < of.to; ++i) sum.add(slots[i]);
+    return sum.points(sizes);
+}
+
+std::vector<type_line> lines_of(const std::vector<slot>& slots,
+                                const std::vector<stretch>& stretches, type_sizes sizes) {
+    std::vector<type_line> lines;
+    lines.reserve(stretches.size());
+    for (const auto& s : stretches) lines.push_back(line_of(slots, s.from, s.to, sizes));
+    return lines;
+}
+
 } // namespace
 
 bool parts_a_measure(std::u32string_view text, std::size_t at) {
@@ -186,29 +219,22 @@ ready_text made_ready(const std::vector<words>& text, const font_metrics& metric
 }
 
 std::vector<type_line> broken(const ready_text& text, type_sizes sizes, double width) {
-    std::vector<type_line> lines;
-    std::size_t from = 0;
-    while (from < text.slots.size()) {
-        const auto next = end_of_line(text.slots, from, sizes, width);
-        auto to = next;
-        while (to > from && text.slots[to - 1].code == ' ') --to;
-        lines.push_back(line_of(text.slots, from, to, sizes));
-        from = next;
-        while (from < text.slots.size() && text.slots[from].code == ' ') ++from;
-    }
-    return lines;
+    return lines_of(text.slots, stretches_of(text.slots, sizes, width), sizes);
 }
 
 std::vector<type_line> evenly_broken(const ready_text& text, type_sizes sizes, double width) {
     constexpr double least_last = 0.22, least_share = 0.76, step = 0.04;
-    auto lines = broken(text, sizes, width);
-    if (lines.size() < 2 || lines.size() > 6) return lines;
+    const auto& slots = text.slots;
+    auto best = stretches_of(slots, sizes, width);
+    if (best.size() < 2 || best.size() > 6) return lines_of(slots, best, sizes);
     for (double share = 1; share >= least_share; share -= step) {
-        auto narrower = broken(text, sizes, width * share);
-        if (narrower.size() > lines.size()) break;
-        if (narrower.back().width >= width * least_last) return narrower;
+        auto narrower = stretches_of(slots, sizes, width * share);
+        if (narrower.size() > best.size()) break;
+        if (width_of(slots, narrower.back(), sizes) < width * least_last) continue;
+        best = std::move(narrower);
+        break;
     }
-    return lines;
+    return lines_of(slots, best, sizes);
 }
 
 double part_width(const ready_text& text, std::size_t first, std::size_t last, double size) {

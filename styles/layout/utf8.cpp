@@ -1,5 +1,6 @@
 #include "styles/layout/utf8.hpp"
 
+#include <algorithm>
 #include <cstdlib>
 #include <memory>
 #include <utf8proc.h>
@@ -12,9 +13,14 @@ const utf8proc_uint8_t* bytes_of(std::string_view text) {
     return reinterpret_cast<const utf8proc_uint8_t*>(text.data());
 }
 
+bool is_ascii(std::string_view text) {
+    return std::all_of(text.begin(), text.end(), [](unsigned char c) { return c < 0x80; });
+}
+
 } // namespace
 
 std::u32string characters_of(std::string_view text) {
+    if (is_ascii(text)) return {text.begin(), text.end()};
     std::u32string out;
     out.reserve(text.size());
     while (!text.empty()) {
@@ -28,12 +34,17 @@ std::u32string characters_of(std::string_view text) {
 }
 
 void append(std::string& text, char32_t code) {
+    if (code < 0x80) {
+        text += static_cast<char>(code);
+        return;
+    }
     utf8proc_uint8_t buffer[4];
     const auto length = utf8proc_encode_char(static_cast<utf8proc_int32_t>(code), buffer);
     text.append(reinterpret_cast<const char*>(buffer), static_cast<std::size_t>(length));
 }
 
 std::string composed(std::string_view text) {
+    if (is_ascii(text)) return std::string(text);
     utf8proc_uint8_t* result = nullptr;
     const auto length =
         utf8proc_map(bytes_of(text), static_cast<utf8proc_ssize_t>(text.size()), &result,
@@ -44,6 +55,8 @@ std::string composed(std::string_view text) {
 }
 
 bool stands_on_last(char32_t code) {
+    constexpr char32_t first_mark = 0x300; // combining grave accent
+    if (code < first_mark) return false;
     const auto category = utf8proc_category(static_cast<utf8proc_int32_t>(code));
     return category == UTF8PROC_CATEGORY_MN || category == UTF8PROC_CATEGORY_ME;
 }

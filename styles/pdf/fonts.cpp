@@ -6,7 +6,6 @@
 #include <fstream>
 #include <hb-subset.h>
 #include <hb.h>
-#include <iterator>
 #include <memory>
 
 namespace benchcard::pdf {
@@ -132,8 +131,10 @@ std::string font_file(FcConfig* installed, const char* family, int weight) {
 }
 
 std::string bytes_of_file(const std::string& path) {
-    std::ifstream in(path, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
+    std::ifstream in(path, std::ios::binary | std::ios::ate);
+    std::string bytes(in ? static_cast<std::size_t>(in.tellg()) : 0, '\0');
+    in.seekg(0).read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+    return in ? bytes : std::string();
 }
 
 /// Adds a face to the set and to the chains of the weights it serves.
@@ -150,9 +151,10 @@ bool add_font(font_set& fonts, FcConfig* installed, const char* family, int weig
               std::initializer_list<layout::weight> serves) {
     const auto file = font_file(installed, family, weight);
     if (file.empty()) return false;
-    auto cut = cut_down(bytes_of_file(file));
-    if (!cut) return false;
-    add_face(fonts, std::move(cut->first), std::move(cut->second), serves);
+    font_program program{bytes_of_file(file)};
+    auto measures = measures_of(program);
+    if (!measures) return false;
+    add_face(fonts, std::move(program), std::move(*measures), serves);
     return true;
 }
 
@@ -214,15 +216,12 @@ std::string cut_to(const font_program& program, const std::set<char16_t>& charac
     return subset_of(whole.get(), codes.get());
 }
 
-std::optional<std::pair<font_program, layout::face_metrics>> cut_down(const std::string& file) {
-    if (!is_whole(file)) return std::nullopt;
-    const auto whole = face_of(file);
+std::optional<layout::face_metrics> measures_of(const font_program& program) {
+    if (!is_whole(program.bytes)) return std::nullopt;
+    const auto whole = face_of(program.bytes);
     if (hb_face_get_glyph_count(whole.get()) == 0 || !has_outlines(whole.get()))
         return std::nullopt;
-    const auto codes = settable_characters(whole.get());
-    auto small = subset_of(whole.get(), codes.get());
-    if (small.empty()) return std::nullopt;
-    return std::pair{font_program{std::move(small)}, measures_of(whole.get(), codes.get())};
+    return measures_of(whole.get(), settable_characters(whole.get()).get());
 }
 
 font_set load_fonts(grammar::diagnostics& messages) {

@@ -12,7 +12,7 @@
 
 namespace benchcard::pdf {
 
-/// A TrueType font cut down to the characters a card can have, ready to be embedded.
+/// A TrueType font, as its file has it.
 struct font_program {
     std::string bytes;
 };
@@ -32,7 +32,7 @@ struct font_set {
 };
 
 /// Finds Noto Sans, its symbols and DejaVu Sans through fontconfig and reads their files. This
-/// reads the disk and takes tens of milliseconds: once a process, and not in a stage. Where a
+/// reads the disk and takes milliseconds: once a process, and not in a stage. Where a
 /// weight of Noto Sans is not installed, cards are set in Helvetica and a `missing-font` message
 /// says so. Signs that no font has, such as fractions and boxes, are drawn.
 font_set load_fonts(grammar::diagnostics& messages);
@@ -43,7 +43,7 @@ font_set fonts_of_readers();
 /// The font with no more than those characters: what one document carries. Empty on failure.
 std::string cut_to(const font_program& program, const std::set<char16_t>& characters);
 
-/// Cuts a font file down and measures it; nothing when it is no TrueType font.
-std::optional<std::pair<font_program, layout::face_metrics>> cut_down(const std::string& file);
+/// What the layout must know of a font's characters; nothing when it is no TrueType font.
+std::optional<layout::face_metrics> measures_of(const font_program& program);
 
 } // namespace benchcard::pdf

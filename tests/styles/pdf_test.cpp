@@ -227,14 +227,14 @@ TEST_CASE("no pages make no file", "[pdf]") {
 }
 
 TEST_CASE("what is no TrueType font is refused before the PDF library sees it", "[pdf][fonts]") {
-    CHECK_FALSE(pdf::cut_down(""));
-    CHECK_FALSE(pdf::cut_down("this is not a font"));
-    CHECK_FALSE(pdf::cut_down(std::string("\0\1\0\0", 4) + std::string(3000, '\0')));
+    CHECK_FALSE(pdf::measures_of({""}));
+    CHECK_FALSE(pdf::measures_of({"this is not a font"}));
+    CHECK_FALSE(pdf::measures_of({std::string("\0\1\0\0", 4) + std::string(3000, '\0')}));
     const auto& font = std::get<pdf::font_program>(real_fonts().faces[0]).bytes;
-    REQUIRE(pdf::cut_down(font));
+    REQUIRE(pdf::measures_of({font}));
     for (const auto size : {std::size_t(8), std::size_t(3000), font.size() / 2, font.size() - 64}) {
         INFO(size << " of " << font.size() << " bytes");
-        CHECK_FALSE(pdf::cut_down(font.substr(0, size)));
+        CHECK_FALSE(pdf::measures_of({font.substr(0, size)}));
     }
     CHECK(real_fonts().metrics.look_up(U'⅔', layout::weight::bold).known);
     CHECK(real_fonts().metrics.look_up(U'✓', layout::weight::regular).known);
