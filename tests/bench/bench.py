@@ -5,6 +5,7 @@ for it, which says the same on a machine that does other things too; where it sa
 the clock on the wall. The figures are the median, the smallest and the largest of so many runs.
 """
 
+import json
 import os
 import pathlib
 import platform
@@ -13,6 +14,8 @@ import sys
 import tempfile
 
 import made_up
+from editing import edits
+from others import ways
 from timing import RUNS, Table, in_turn
 
 HERE = pathlib.Path(__file__).resolve().parent
@@ -76,7 +79,88 @@ def start(b):
     b.table.add("the same, wall", [(o.wall - t.wall) * 1e3 for o, t in zip(ours, true)], "ms")
 
 
-PARTS = {"parse": parse, "check": check, "start": start}
+def dumped(b, recipes, folder):
+    """What the cards of some recipes are made of, in a folder; and their words."""
+    folder = b.scratch / folder
+    folder.mkdir(exist_ok=True)
+    subprocess.run([b.program("dump_cards"), str(folder), *recipes], check=True)
+    return str(folder), json.loads((folder / "cards.json").read_text())
+
+
+def first_recipes(b, count):
+    folder = pathlib.Path(b.recipes(1000 if count <= 1000 else 10_000))
+    return [str(path) for path in sorted(folder.rglob("*.recipe"))[:count]]
+
+
+def print_(b):
+    """Printing one example, against libharu alone; and many recipes into one PDF."""
+    b.table.heading("printing, cold")
+    folder, _ = dumped(b, [EXAMPLE], "example")
+    output = str(b.scratch / "out.pdf")
+    ours, bare = in_turn([b.benchcard, "print", EXAMPLE, "-o", output], [b.program("bare_haru"), folder, output], runs=2 * RUNS)
+    b.table.add("an example", [run.work * 1e3 for run in ours], "ms")
+    b.table.add("libharu alone, the same strings, places and fonts", [run.work * 1e3 for run in bare], "ms")
+    b.table.add("time, times that of libharu alone", [o.work / l.work for o, l in zip(ours, bare)], most=1.5)
+
+    b.table.heading("printing many recipes into one PDF, one thread")
+    recipes = first_recipes(b, 1000)
+    _, cards = dumped(b, recipes, "thousand")
+    alone, many = in_turn([b.benchcard, "print", recipes[0], "-o", output], [b.benchcard, "print", *recipes, "-o", output])
+    b.table.add("cards a second, start and all", [len(cards) / run.work for run in many], least=2000)
+    b.table.add("work a card, less that of the start", [(m.work - a.work) / len(cards) * 1e3 for a, m in zip(alone, many)], "ms")
+
+    b.table.heading("memory of printing")
+    by_count = {}
+    for count in (50, 500, 2000):
+        recipes = first_recipes(b, count)
+        _, cards = dumped(b, recipes, f"of-{count}")
+        runs, = in_turn([b.benchcard, "print", *recipes, "-o", output])
+        by_count[len(cards)] = [run.memory for run in runs]
+        b.table.add(f"{len(cards)} cards", [memory / 1024 for memory in by_count[len(cards)]], "MB")
+    few, *_, most = by_count
+    b.table.add("growth a card", [(m - f) / (most - few) for f, m in zip(by_count[few], by_count[most])], "KB", most=20)
+
+
+def others(b):
+    """The words of one card and of a hundred, through programs that set text."""
+    for count in (1, 100):
+        recipes, cards = [], []
+        for path in first_recipes(b, count):  # whole recipes, until there are as many cards
+            if len(cards) < count:
+                recipes.append(path)
+                _, cards = dumped(b, recipes, "others")
+        b.table.heading(f"the words of {len(cards)} card{'s' * (len(cards) > 1)} to PDF, cold")
+        output = str(b.scratch / "out.pdf")
+        for name, command in ways(cards, b.scratch / f"others-{count}").items():
+            if not command:
+                b.table.not_run(name, "it is not installed")
+                continue
+            ours, theirs = in_turn([b.benchcard, "print", *recipes, "-o", output], command)
+            b.table.add(name, [run.wall * 1e3 for run in theirs], "ms")
+            b.table.add(f"benchcard, times {name}", [o.work / t.work for o, t in zip(ours, theirs)], most=1)
+            b.table.add(f"benchcard, times {name}, wall", [o.wall / t.wall for o, t in zip(ours, theirs)], most=1)
+
+
+def editor(b):
+    """The language server: from an edit to what is said of it."""
+    b.table.heading("language server: from an edit to its diagnostics, wall")
+    true, = in_turn(["/bin/true"], runs=100)
+    b.table.add("starting /bin/true, to compare", [run.wall * 1e3 for run in true], "ms")
+    for lines, limit in ((200, 20), (5000, 100)):
+        text = made_up.long_recipe(lines)
+        slowest, work = [], []
+        for _ in range(RUNS):
+            seconds, _, each = edits(b.benchcard, text, 100)
+            slowest.append(sorted(seconds)[94] * 1e3)
+            work.append(each * 1e3)
+        b.table.add(f"{len(text.splitlines())} lines, 95 of 100 edits within", slowest, "ms", most=limit)
+        b.table.add("work an edit", work, "ms")
+    _, memory, _ = edits(b.benchcard, made_up.long_recipe(200), 10_000)
+    b.table.add("memory over 10,000 edits", [kilobytes / 1024 for kilobytes in memory], "MB")
+    b.table.add("the last, times the first after 500", [memory[-1] / memory[0]], most=1.05)
+
+
+PARTS = {"parse": parse, "check": check, "start": start, "print": print_, "others": others, "editor": editor}
 
 
 def machine(build):

@@ -184,6 +184,22 @@ def recipe(number):
     return "\n".join(make(rng, f"{rng.choice(PLACES)} {noun} {number}")) + "\n"
 
 
+def long_recipe(lines):
+    """A recipe of about so many lines: doughs, each its own component, and a plate of all of them."""
+    doughs = lines // 11
+    text = ["recipe: Long", "makes: 1 plate", "measures: us", "revision: 1"]
+    for number in range(1, doughs + 1):
+        rng = random.Random(number)
+        text += ["", f"component: Dough {number}", "makes: 600 g",
+                 line(f"{grams(rng, 300)} g", "plain flour"),
+                 line(f"{grams(rng, 200)} g", "unsalted butter", "soft"),
+                 line("1/2 cup", "caster sugar"), line("1/4 tsp", "fine salt"),
+                 f"- Cream [butter] with [sugar] for [{rng.randint(3, 5)} min].",
+                 "- Stir in [flour] and [salt]; press into the tin.", ""]
+    text += ["assembly: Plate", "per: 1 plate"] + [line("600 g", f"Dough {number}") for number in range(1, doughs + 1)]
+    return "\n".join(text) + "\n- Bake all at [160 C] for [35-40 min]; cut while warm.\n"
+
+
 def write(count, folder):
     """Writes so many recipes below a folder; its subfolders hold a thousand each."""
     folder = pathlib.Path(folder)
