@@ -135,7 +135,11 @@ def others(b):
             if not command:
                 b.table.not_run(name, "it is not installed")
                 continue
-            ours, theirs = in_turn([b.benchcard, "print", *recipes, "-o", output], command)
+            try:
+                ours, theirs = in_turn([b.benchcard, "print", *recipes, "-o", output], command)
+            except RuntimeError as failure:
+                b.table.not_run(name, str(failure))
+                continue
             b.table.add(name, [run.wall * 1e3 for run in theirs], "ms")
             b.table.add(f"benchcard, times {name}", [o.work / t.work for o, t in zip(ours, theirs)], most=1)
             b.table.add(f"benchcard, times {name}, wall", [o.wall / t.wall for o, t in zip(ours, theirs)], most=1)
