@@ -186,7 +186,7 @@ std::span<const grammar::kind_entry> kinds() {
         {"style-type", error, "a style's bounds of type cannot be kept"},
         {"style-repeated", error, "a style file says something twice"},
         {"style-part-missing", error, "a style leaves a part of the card out"},
-        {"missing-font", warning, "the font of the cards is not installed, so another is used"},
+        {"missing-font", warning, "the font of the cards is not installed"},
         {"missing-character", error, "a card has a character that no font has"},
         {"nothing-to-print", error, "there is no card to print"},
         {"pdf-failed", error, "the PDF could not be made"},
