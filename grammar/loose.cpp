@@ -154,11 +154,21 @@ std::string trimmed(std::string_view text) {
 
 using input = pegtl::memory_input<pegtl::tracking_mode::lazy>;
 
+/// Whether a text begins as a rule says; not where its number breaks off, as `1/` does.
+template <typename Rule, template <typename...> typename Action, typename State>
+bool reads(const std::string& text, State& state) {
+    input in(text.data(), text.data() + text.size(), "");
+    try {
+        return pegtl::parse<Rule, Action>(in, state);
+    } catch (const pegtl::parse_error&) {
+        return false;
+    }
+}
+
 /// The line with its amount in figures and at its beginning.
 std::string in_figures(const std::string& text) {
     beginning b;
-    input in(text.data(), text.data() + text.size(), "");
-    pegtl::parse<loose::first_look, first_action>(in, b);
+    if (!reads<loose::first_look, first_action>(text, b)) return text;
     return trimmed(b.amount + text.substr(b.read));
 }
 
@@ -167,8 +177,7 @@ std::string in_figures(const std::string& text) {
 std::string as_ingredient_line(std::string_view pasted) {
     const auto text = in_figures(trimmed(pasted));
     pasted_parts parts;
-    input in(text.data(), text.data() + text.size(), "");
-    if (!pegtl::parse<loose::form, action>(in, parts)) return text;
+    if (!reads<loose::form, action>(text, parts)) return text;
     return trimmed(parts.line.empty() ? parts.rest : parts.line);
 }
 

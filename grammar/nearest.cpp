@@ -1,6 +1,7 @@
 #include "grammar/nearest.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cstdlib>
 #include <utf8proc.h>
 
@@ -21,6 +22,53 @@ std::vector<utf8proc_int32_t> characters(std::string_view text) {
         left -= length;
     }
     return result;
+}
+
+/// How often each character is in a word, in 32 drawers of some characters each.
+using drawers = std::array<int, 32>;
+drawers drawers_of(const std::vector<utf8proc_int32_t>& word) {
+    drawers result{};
+    for (const auto c : word) ++result[static_cast<std::size_t>(c) % result.size()];
+    return result;
+}
+
+/// What the distance of two words is at the least: each slip adds one character, takes one away,
+/// or both.
+std::size_t least_distance(const drawers& a, const drawers& b) {
+    int more = 0, fewer = 0;
+    for (std::size_t i = 0; i < a.size(); ++i)
+        (a[i] > b[i] ? more : fewer) += std::abs(a[i] - b[i]);
+    return static_cast<std::size_t>(std::max(more, fewer));
+}
+
+/// The distance of two words where it is `most` or less, and more than that where it is more: only
+/// what lies so near to the diagonal of the table is looked at, in three rows of it.
+std::size_t distance_within(const std::vector<utf8proc_int32_t>& from,
+                            const std::vector<utf8proc_int32_t>& to, std::size_t most) {
+    const auto apart = std::max(from.size(), to.size()) - std::min(from.size(), to.size());
+    if (apart > most) return most + 1;
+    std::vector<std::size_t> before_last(to.size() + 1, most + 1), last(before_last),
+        row(before_last);
+    for (std::size_t j = 0; j <= std::min(to.size(), most); ++j) row[j] = j;
+    for (std::size_t i = 1; i <= from.size(); ++i) {
+        std::swap(before_last, last);
+        std::swap(last, row);
+        std::fill(row.begin(), row.end(), most + 1);
+        if (i <= most) row[0] = i;
+        const auto begin = i > most ? i - most : 1, end = std::min(to.size(), i + most);
+        for (auto j = begin; j <= end; ++j) {
+            const std::size_t changed = from[i - 1] == to[j - 1] ? 0 : 1;
+            row[j] = std::min({last[j] + 1, row[j - 1] + 1, last[j - 1] + changed});
+            const bool swapped =
+                i > 1 && j > 1 && from[i - 1] == to[j - 2] && from[i - 2] == to[j - 1];
+            if (swapped) row[j] = std::min(row[j], before_last[j - 2] + 1);
+        }
+        const auto is_far = [&](std::size_t d) { return d > most; };
+        if (std::all_of(row.begin(), row.end(), is_far) &&
+            std::all_of(last.begin(), last.end(), is_far))
+            return most + 1;
+    }
+    return row[to.size()];
 }
 
 } // namespace
@@ -46,23 +94,8 @@ std::string folded_case(std::string_view text) {
 }
 
 std::size_t distance(std::string_view a, std::string_view b) {
-    const auto from = characters(a);
-    const auto to = characters(b);
-    std::vector<std::vector<std::size_t>> table(from.size() + 1,
-                                                std::vector<std::size_t>(to.size() + 1));
-    for (std::size_t i = 0; i <= from.size(); ++i) table[i][0] = i;
-    for (std::size_t j = 0; j <= to.size(); ++j) table[0][j] = j;
-    for (std::size_t i = 1; i <= from.size(); ++i)
-        for (std::size_t j = 1; j <= to.size(); ++j) {
-            const std::size_t changed = from[i - 1] == to[j - 1] ? 0 : 1;
-            auto least =
-                std::min({table[i - 1][j] + 1, table[i][j - 1] + 1, table[i - 1][j - 1] + changed});
-            const bool swapped =
-                i > 1 && j > 1 && from[i - 1] == to[j - 2] && from[i - 2] == to[j - 1];
-            if (swapped) least = std::min(least, table[i - 2][j - 2] + 1);
-            table[i][j] = least;
-        }
-    return table[from.size()][to.size()];
+    const auto from = characters(a), to = characters(b);
+    return distance_within(from, to, std::max(from.size(), to.size()));
 }
 
 std::vector<std::string> nearest(std::string_view word, const std::vector<std::string>& candidates,
@@ -70,15 +103,19 @@ std::vector<std::string> nearest(std::string_view word, const std::vector<std::s
     const auto wanted = folded_case(word);
     constexpr std::size_t longest_compared = 60;
     if (wanted.size() > longest_compared) return {};
-    const auto slips = std::max<std::size_t>(1, characters(wanted).size() / 3);
+    const auto letters = characters(wanted);
+    const auto slips = std::max<std::size_t>(1, letters.size() / 3);
+    const auto in_drawers = drawers_of(letters);
     std::vector<std::pair<std::size_t, std::string>> near;
     for (const auto& candidate : candidates) {
         // A slip is one character, which is at most four bytes.
         const auto longer = std::max(candidate.size(), wanted.size());
         const auto shorter = std::min(candidate.size(), wanted.size());
         if (longer - shorter > 4 * slips) continue;
-        if (const auto d = distance(wanted, folded_case(candidate)); d <= slips)
-            near.emplace_back(d, candidate);
+        const auto other = characters(folded_case(candidate));
+        if (least_distance(in_drawers, drawers_of(other)) > slips) continue;
+        const auto d = distance_within(letters, other, slips);
+        if (d <= slips) near.emplace_back(d, candidate);
     }
     std::stable_sort(near.begin(), near.end(),
                      [](const auto& a, const auto& b) { return a.first < b.first; });

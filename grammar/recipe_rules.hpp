@@ -197,7 +197,8 @@ struct bracket      : seq<one<'['>, star<blank>, must<inside>, must<closing>> {}
 struct stray_close  : one<']'> {};
 struct no_stray     : not_at<stray_close> {};
 struct step_part    : sor<bracket, fold, escaped, plain_text, lone_slash> {};
-struct step_text    : seq<not_at<comment, eof>, plus<step_part>> {};
+// A step that is all comments has nothing to do.
+struct step_text    : seq<star<fold>, not_at<comment, eof>, sor<bracket, escaped, plain_text, lone_slash>, star<step_part>> {};
 struct step_line    : seq<star<blank>, one<'-'>, star<blank>, must<step_text>, must<no_stray>, must<end_of_line>> {};
 
 // Settings: a word, a colon and a value

@@ -113,6 +113,8 @@ std::unique_ptr<compiled> compile_amount(const std::string& amount, measures::sy
         shift(message.where);
         for (auto& note : message.notes)
             if (note.where) shift(*note.where);
+        for (auto& help : message.helps)
+            for (auto& edit : help.edits) shift(edit.where);
         help_here(message, amount);
     }
     return result;

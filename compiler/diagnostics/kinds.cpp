@@ -19,6 +19,7 @@ std::vector<kind_entry> recipe_kinds() {
         {"accept-unknown", error, "a kind to accept that does not exist"},
         {"accept-unneeded", hint, "something accepted that is not there"},
         {"accept-without-reason", error, "something accepted without a reason"},
+        {"all-of-no-component", error, "all of what is not a component"},
         {"ambiguous-reference", error, "words in brackets that may mean two lines"},
         {"assembly-not-last", error, "a component after the assembly"},
         {"bake-without-heat", warning, "a bake whose heat no step gives"},

@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::size_t longest_head = 8192;
 constexpr std::size_t longest_body = 1 << 28;
+constexpr int deepest_message = 100;
 
 /// What `Content-Length:` says, in whatever case it is written.
 std::optional<std::size_t> length_in(std::string head) {
@@ -35,6 +36,19 @@ std::optional<unsigned> escape_at(std::string_view text) {
     if (text.size() < 6 || text[0] != '\\' || text[1] != 'u') return std::nullopt;
     const auto read = std::from_chars(text.data() + 2, text.data() + 6, value, 16);
     return read.ptr == text.data() + 6 ? std::optional(value) : std::nullopt;
+}
+
+/// Nothing where it is no JSON, or too deep.
+std::optional<nlohmann::json> parsed(const std::string& body) {
+    using nlohmann::json;
+    bool is_deep = false;
+    const auto is_kept = [&](int depth, json::parse_event_t, json&) {
+        is_deep = is_deep || depth > deepest_message;
+        return !is_deep;
+    };
+    auto message = json::parse(body, is_kept, false);
+    if (message.is_discarded() || is_deep) return std::nullopt;
+    return message;
 }
 
 } // namespace
@@ -88,6 +102,11 @@ std::string without_lone_surrogates(std::string_view body) {
         }
     }
     return result;
+}
+
+std::optional<nlohmann::json> message_in(const std::string& body) {
+    const auto message = parsed(body);
+    return message ? message : parsed(without_lone_surrogates(body));
 }
 
 } // namespace benchcard::editor

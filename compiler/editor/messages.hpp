@@ -1,6 +1,6 @@
 #pragma once
 
-#include <functional>
+#include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -29,5 +29,9 @@ std::string framed(std::string_view body);
 /// The same JSON without halves of surrogate pairs in its escapes, which no text can hold; each is
 /// one U+FFFD, so that columns stay what they were.
 std::string without_lone_surrogates(std::string_view body);
+
+/// The JSON of a body, halves of surrogate pairs as above; nothing where it is none, or lies deeper
+/// than any message does: what goes through JSON calls itself at each level.
+std::optional<nlohmann::json> message_in(const std::string& body);
 
 } // namespace benchcard::editor

@@ -80,17 +80,12 @@ class queue {
     }
 };
 
-queue::entry parsed(const std::string& body) {
-    auto message = json::parse(body, nullptr, false);
-    if (message.is_discarded())
-        message = json::parse(without_lone_surrogates(body), nullptr, false);
-    return message.is_discarded() ? queue::entry{json(), false} : queue::entry{std::move(message)};
-}
-
 void read_all(int from, queue& to) {
     message_reader reader(from);
     while (const auto body = reader.next()) {
-        auto e = parsed(*body);
+        auto message = message_in(*body);
+        const bool is_readable = message.has_value();
+        queue::entry e{is_readable ? std::move(*message) : json(), is_readable};
         if (e.is_readable && e.message.is_object() &&
             e.message.value("method", json()) == "$/cancelRequest" &&
             e.message.contains("params") && e.message["params"].is_object())

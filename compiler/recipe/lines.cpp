@@ -190,9 +190,19 @@ class line_reader {
         to_.push_back(std::move(message));
     }
 
+    void say_all_of_none(const line& result, const grammar::ingredient_line& written) {
+        auto message =
+            error_at("all-of-no-component", written.amounts.front().where,
+                     fmt::format("`all` is of a component, and `{}` is none", result.name));
+        message.helps.push_back({"say how much of it", {}});
+        to_.push_back(std::move(message));
+    }
+
     void find_weight(line& result, const grammar::ingredient_line& written) {
         warn_of_fillings(written);
         if (result.component) return find_component_amount(result, written);
+        if (written.amounts.front().quantity.is == grammar::amount::sort::all)
+            return say_all_of_none(result, written);
         auto found = weigh(written.amounts, result.what, result.description, names_.system(),
                            written.names.front().text);
         result.ml = found.ml;

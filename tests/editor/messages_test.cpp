@@ -49,3 +49,15 @@ TEST_CASE("half a surrogate pair is one sign for what cannot be read", "[editor]
     CHECK(without_lone_surrogates(R"("\\ud835 \u00e9")") == R"("\\ud835 \u00e9")");
     CHECK(without_lone_surrogates("\\") == "\\");
 }
+
+TEST_CASE("a message is read unless it is no JSON or deeper than any message", "[editor]") {
+    const auto nested = [](std::size_t levels) {
+        return R"({"id":)" + std::string(levels, '[') + std::string(levels, ']') + "}";
+    };
+    CHECK(message_in(R"({"id":1})").value().at("id") == 1);
+    CHECK(message_in(R"("a\ud835")").value() == "a\uFFFD");
+    CHECK(message_in("null").value().is_null());
+    CHECK(message_in(nested(50)));
+    for (const auto levels : {200u, 1'000'000u}) CHECK_FALSE(message_in(nested(levels)));
+    for (const auto* text : {"", "{", "{}{}", "\xFF"}) CHECK_FALSE(message_in(text));
+}

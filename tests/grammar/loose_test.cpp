@@ -81,6 +81,7 @@ TEST_CASE("the amount behind the ingredient, and fruit's juice") {
 }
 
 TEST_CASE("what is no amount of anything stays as it was") {
-    for (const auto* line : {"salt to taste", "juice and zest of a lemon", "", "for the filling:"})
+    for (const auto* line : {"salt to taste", "juice and zest of a lemon", "",
+                             "for the filling:", "1/ tsp salt", "1 1/", "1/x"})
         CHECK(as_ingredient_line(line) == line);
 }

@@ -177,3 +177,17 @@ TEST_CASE("a line that is not a file's is read alone") {
     CHECK_FALSE(parse_number("0"));
     CHECK_FALSE(parse_number("1 x"));
 }
+
+TEST_CASE("a step that is all comments has nothing to do, and one that begins below its dash has") {
+    using std::pair;
+    for (const auto& [empty, said] : {pair{"-\n", "2:2 empty-step"},
+                                      {"- # c\n", "2:3 empty-step"},
+                                      {"-\n  # c\n", "3:6 empty-step"},
+                                      {"- # c\n  # d\n", "3:6 empty-step"}}) {
+        INFO(empty);
+        CHECK(reading(std::string("recipe: A\n") + empty).messages() == strings{said});
+    }
+    const reading r("recipe: A\n- # c\n  Mix well.\n");
+    CHECK(r.messages().empty());
+    CHECK(std::get<words>(r.only<step>().parts.at(0)).text == "Mix well.");
+}

@@ -135,14 +135,17 @@ std::vector<example> all_examples() {
     return result;
 }
 
-outcome compile(const std::string& text, const std::map<std::string, std::string>& files) {
-    const auto read = [&](const std::string& path) {
+recipe::file_reader reader_of(const std::map<std::string, std::string>& files) {
+    return [&files](const std::string& path) {
         const auto found = files.find(path);
         return found == files.end() ? recipe::file_text{false, "", "no such file"}
                                     : recipe::file_text{true, found->second, ""};
     };
+}
+
+outcome compile(const std::string& text, const std::map<std::string, std::string>& files) {
     outcome o;
-    o.files = recipe::gather("example.recipe", text, read);
+    o.files = recipe::gather("example.recipe", text, reader_of(files));
     auto resolved = recipe::resolve(o.files, ingredients::built_in_table());
     o.meaning = std::move(resolved.meaning);
     o.messages = o.files.messages;

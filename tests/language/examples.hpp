@@ -40,6 +40,8 @@ struct outcome {
     recipe::recipe meaning;
     grammar::diagnostics messages; ///< in the order of the text
 };
+/// Reads from files by their names, and nothing else; they must outlive it.
+recipe::file_reader reader_of(const std::map<std::string, std::string>& files);
 /// The recipe is called `example.recipe`; files that are not in `files` do not exist.
 outcome compile(const std::string& recipe, const std::map<std::string, std::string>& files = {});
 

@@ -1,5 +1,6 @@
 #include "compiler/commands/fixes.hpp"
 #include "examples.hpp"
+#include "mending.hpp"
 
 #include <catch2/catch.hpp>
 #include <filesystem>
@@ -9,35 +10,12 @@ using namespace benchcard::language;
 
 namespace {
 
-recipe::file_reader reader_of(const std::map<std::string, std::string>& files) {
-    return [&files](const std::string& path) {
-        const auto found = files.find(path);
-        return found == files.end() ? recipe::file_text{false, "", "no such file"}
-                                    : recipe::file_text{true, found->second, ""};
-    };
-}
-
-std::size_t errors_in(const grammar::diagnostics& messages) {
-    return static_cast<std::size_t>(std::count_if(messages.begin(), messages.end(), [](auto& m) {
-        return m.level == grammar::severity::error;
-    }));
-}
-
 /// Mends a recipe, twice, and gives how many repairs it took.
 std::size_t must_mend_without_harm(const std::string& text,
                                    const std::map<std::string, std::string>& files) {
-    const auto read = reader_of(files);
-    const auto m = commands::mend("a.recipe", text, measures::system::unstated, read);
-    const auto before = compile(text, files), after = compile(m.text, files);
-    INFO(text << "---\n" << m.text << messages_text(after));
-    if (m.repairs.empty()) CHECK(m.text == text);
-    if (errors_in(before.messages) == 0) {
-        CHECK(errors_in(after.messages) == 0);
-        CHECK(weights_text(after) == weights_text(before));
-    }
-    CHECK(errors_in(after.messages) <= errors_in(before.messages));
-    CHECK(commands::mend("a.recipe", m.text, measures::system::unstated, read).repairs.empty());
-    return m.repairs.size();
+    const auto m = mended_twice(text, files);
+    CHECK(m.fault == "");
+    return m.repairs;
 }
 
 } // namespace

@@ -1,29 +1,15 @@
-#include "compiler/recipe/resolve.hpp"
 #include "examples.hpp"
 #include "grammar/tidy.hpp"
+#include "tidy_fault.hpp"
 
 #include <catch2/catch.hpp>
 #include <filesystem>
-#include <fmt/format.h>
 #include <rapidcheck.h>
 
 using namespace benchcard;
 using namespace benchcard::language;
 
 namespace {
-
-/// What is wrong with the order that a recipe is put in; empty for nothing.
-std::string fault_of(const std::string& text, const std::map<std::string, std::string>& files) {
-    const auto once = grammar::tidied(text);
-    if (grammar::tidied(once) != once) return "it is put in order twice:\n" + once;
-    const auto before = compile(text, files), after = compile(once, files);
-    if (weights_text(before) != weights_text(after)) return "it weighs otherwise:\n" + once;
-    std::multiset<std::string> kinds_before, kinds_after;
-    for (const auto& m : before.messages) kinds_before.emplace(m.kind);
-    for (const auto& m : after.messages) kinds_after.emplace(m.kind);
-    if (kinds_before != kinds_after) return "other things are said of it:\n" + once;
-    return "";
-}
 
 /// The files beside a recipe, as it names them.
 std::map<std::string, std::string> files_beside(const std::filesystem::path& folder) {
@@ -91,13 +77,13 @@ TEST_CASE("no example changes its meaning when it is put in order", "[tidy]") {
         REQUIRE_FALSE(files.empty());
         for (const auto& [name, text] : files) {
             INFO(name);
-            CHECK(fault_of(text, files) == "");
+            CHECK(fault_of_tidying(text, files) == "");
         }
     }
     for (const auto& e : all_examples()) {
         if (e.is_style) continue;
         INFO(e.line << ": " << e.recipe);
-        CHECK(fault_of(e.recipe, e.files) == "");
+        CHECK(fault_of_tidying(e.recipe, e.files) == "");
     }
 }
 
@@ -106,6 +92,6 @@ TEST_CASE("no made-up recipe changes its meaning when it is put in order", "[tid
         auto text = std::string("recipe: A\n");
         for (const auto& line : *rc::gen::container<std::vector<std::string>>(line_of_recipe()))
             text += line + *rc::gen::element<std::string>("\n", "\n", "\r\n");
-        RC_ASSERT(fault_of(text, {}) == "");
+        RC_ASSERT(fault_of_tidying(text, {}) == "");
     }));
 }
