@@ -3,7 +3,9 @@
 #include "compiler/commands/commands.hpp"
 #include "compiler/commands/compile.hpp"
 #include "compiler/commands/files.hpp"
+#include "compiler/commands/folders.hpp"
 #include "compiler/commands/html_file.hpp"
+#include "compiler/commands/many_recipes.hpp"
 #include "compiler/commands/pdf_file.hpp"
 #include "compiler/commands/wrong_line.hpp"
 #include "compiler/ingredients/names.hpp"
@@ -74,11 +76,12 @@ int list_measures(const convert_options& options) {
 int print_chart(const print_options& options) {
     const auto how = find_look(options, "chart");
     if (!how) return not_run;
+    const auto named = recipes_named(options.files);
     std::vector<std::unique_ptr<compiled>> recipes; // they own the ingredients they define
     std::vector<const entry*> entries;
     auto system = options.measures;
-    int worst = done;
-    for (const auto& file : options.files) {
+    int worst = named.has_failed ? not_run : done;
+    for (const auto& file : paths_of(named)) {
         // A recipe's own cups are read as it says: only the chart is in the measures asked for.
         auto c = compile(file, measures::system::unstated);
         if (!c) {
@@ -107,7 +110,13 @@ int print_chart(const print_options& options) {
     const auto title = recipes.size() == 1 ? recipes.front()->meaning.title : "";
     print_job job{{cards::chart_card(rows, system, title)}, "Grams in a measure", {}};
     for (const auto& c : recipes) job.sources.push_back(c->files.sources);
-    return (is_html(options.output) ? write_html : write_pdf)(job, *how, options.output);
+    const int code = is_html(options.output) ? write_html(job, *how, options.output)
+                                             : write_pdf(job, *how, options.output);
+    if (code != done) return code;
+    std::vector<std::string> from;
+    for (const auto& sources : job.sources)
+        for (auto& name : names_of(sources, options.style)) from.push_back(std::move(name));
+    return write_depfile(options, {{options.output, from}});
 }
 
 } // namespace benchcard::commands

@@ -2,6 +2,11 @@
 #include "compiler/commands/compile.hpp"
 #include "compiler/commands/files.hpp"
 #include "compiler/commands/fixes.hpp"
+#include "compiler/commands/folders.hpp"
+#include "compiler/commands/progress.hpp"
+#include "compiler/commands/said_once.hpp"
+#include "compiler/commands/shared_files.hpp"
+#include "compiler/commands/side_by_side.hpp"
 #include "compiler/diagnostics/formats.hpp"
 
 #include <algorithm>
@@ -11,6 +16,12 @@
 namespace benchcard::commands {
 
 namespace {
+
+/// One recipe as it was checked: what stays of it is what is said.
+struct checked {
+    told heard;
+    std::string failure; ///< where it could not be read
+};
 
 /// All recipes of one call, and where what is said of them goes.
 class checking {
@@ -22,18 +33,39 @@ class checking {
                         std::count(options.files.begin(), options.files.end(), "-")) {}
 
     int run() {
-        for (const auto& file : options_.files)
-            if (!(options_.fix ? mend_one(file) : check_one(file))) worst_ = not_run;
-        if (!is_plain_) say(document());
+        const auto recipes = recipes_named(options_.files);
+        if (recipes.has_failed) worst_ = not_run;
+        options_.fix ? mend_all(recipes) : check_all(recipes);
+        if (!is_plain_) say(document(recipes.all.size()));
         return worst_;
     }
 
   private:
-    bool check_one(const std::string& file) {
-        auto c = compile(file, options_.measures);
-        if (!c) return false;
-        keep(std::move(c));
-        return true;
+    void mend_all(const named_recipes& recipes) {
+        for (const auto& recipe : recipes.all)
+            if (!mend_one(recipe.path)) worst_ = not_run;
+    }
+
+    void check_all(const named_recipes& recipes) {
+        const auto count = recipes.all.size();
+        shared_files used(read_file);
+        side_by_side<checked> work(count, threads_for(options_.jobs, count), [&](std::size_t i) {
+            checked one;
+            const auto c = compile(recipes.all[i].path, options_.measures, std::ref(used),
+                                   [&](std::string_view text) { one.failure += text; });
+            if (c) one.heard = {std::move(c->messages), std::move(c->files.sources)};
+            return one;
+        });
+        progress bar(count, is_plain_);
+        said_once known;
+        for (const auto& recipe : recipes.all) {
+            auto one = work.take();
+            bar.step();
+            if (!one.failure.empty() || !one.heard.messages.empty()) bar.clear();
+            complain(one.failure);
+            if (!one.failure.empty()) worst_ = not_run;
+            keep(std::move(one.heard), recipe.in_folder ? &known : nullptr);
+        }
     }
 
     bool mend_one(const std::string& file) {
@@ -52,28 +84,29 @@ class checking {
         }
         const auto repairs = repairs_text(name, m.repairs);
         is_plain_ ? say(repairs) : complain(repairs);
-        keep(std::move(m.left));
+        keep({std::move(m.left->messages), std::move(m.left->files.sources)}, nullptr);
         return true;
     }
 
-    void keep(std::unique_ptr<compiled> c) {
-        if (grammar::has_errors(c->messages)) worst_ = std::max<int>(worst_, recipe_errors);
+    void keep(told heard, said_once* known) {
+        if (grammar::has_errors(heard.messages)) worst_ = std::max<int>(worst_, recipe_errors);
+        if (known) known->drop_known(heard);
         if (is_plain_)
-            say(shown_messages(*c, say_on_error_ ? stderr : stdout));
-        else
-            kept_.push_back(std::move(c));
+            say(shown_messages(heard.messages, heard.sources, say_on_error_ ? stderr : stdout));
+        else if (!heard.sources.empty())
+            kept_.push_back(std::move(heard));
     }
 
-    std::string document() const {
+    std::string document(std::size_t count) const {
         std::vector<diagnostics::report> reports;
-        for (const auto& c : kept_) reports.push_back({&c->messages, &c->files.sources});
+        for (const auto& heard : kept_) reports.push_back({&heard.messages, &heard.sources});
         switch (options_.format) {
         case check_format::gcc:
             return diagnostics::as_gcc(reports);
         case check_format::json:
             return diagnostics::as_json(reports);
         case check_format::sarif:
-            return diagnostics::as_sarif(reports, kept_.size() == options_.files.size());
+            return diagnostics::as_sarif(reports, kept_.size() == count);
         case check_format::text:
             break;
         }
@@ -81,6 +114,7 @@ class checking {
     }
 
     void say(const std::string& text) {
+        if (text.empty()) return;
         if (say_on_error_) return complain(text);
         const auto failure = write_file("-", text);
         if (!failure) return;
@@ -91,7 +125,7 @@ class checking {
     const check_options& options_;
     bool is_plain_, say_on_error_;
     int worst_ = done;
-    std::vector<std::unique_ptr<compiled>> kept_; ///< for a document at the end
+    std::vector<told> kept_; ///< for a document at the end
 };
 
 } // namespace

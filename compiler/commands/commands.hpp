@@ -22,9 +22,10 @@ enum exit_code : int {
 enum class check_format { text, gcc, json, sarif };
 
 struct check_options {
-    std::vector<std::string> files;
+    std::vector<std::string> files;           ///< recipes, and folders of them
     check_format format = check_format::text; ///< for people, or for other programs
     bool fix = false;                         ///< makes the repairs that are certain
+    std::size_t jobs = 0;                     ///< recipes at once; 0 for one a core
     measures::system measures = measures::system::unstated;
 };
 int check(const check_options& options);
@@ -68,8 +69,8 @@ struct weigh_options {
 int weigh(const weigh_options& options);
 
 struct print_options {
-    std::vector<std::string> files;
-    std::string output;
+    std::vector<std::string> files; ///< recipes, and folders of them
+    std::string output;             ///< a file; or a folder, for a PDF a recipe
     batch::order order;
     std::optional<batch::fit> fit;
     std::vector<exact> batches; ///< several factors, side by side on each card, instead of an order
@@ -83,6 +84,8 @@ struct print_options {
     bool record = false;    ///< keeps what the cards say in a file beside each recipe
     std::vector<std::string> order_words = {}; ///< the order as it was given, for the record
     bool watch = false;                        ///< again whenever one of the files changes
+    std::string depfile;                       ///< what was read, for make and ninja; may be empty
+    std::size_t jobs = 0;                      ///< recipes at once; 0 for one a core
     measures::system measures = measures::system::unstated;
 };
 int print(const print_options& options);

@@ -64,15 +64,16 @@ std::unique_ptr<compiled> compile_text(std::string name, std::string text,
     return result;
 }
 
-std::unique_ptr<compiled> compile(const std::string& path, measures::system measures) {
+std::unique_ptr<compiled> compile(const std::string& path, measures::system measures,
+                                  const recipe::file_reader& read, const saying& say) {
     const bool is_input = path == "-";
     const std::string name = is_input ? "standard input" : path;
     auto file = is_input ? read_standard_input() : read_file(path);
     if (!file.is_read) {
-        complain(fmt::format("benchcard: {} cannot be read: {}\n", name, file.failure));
+        say(fmt::format("benchcard: {} cannot be read: {}\n", name, file.failure));
         return nullptr;
     }
-    return compile_text(name, std::move(file.text), measures, read_file);
+    return compile_text(name, std::move(file.text), measures, read);
 }
 
 std::string shown_messages(const grammar::diagnostics& messages,

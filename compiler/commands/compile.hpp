@@ -1,12 +1,15 @@
 #pragma once
 
+#include "compiler/commands/files.hpp"
 #include "compiler/measures/systems.hpp"
 #include "compiler/recipe/book.hpp"
 #include "compiler/recipe/resolve.hpp"
 
 #include <cstdio>
+#include <functional>
 #include <memory>
 #include <string>
+#include <string_view>
 
 namespace benchcard::commands {
 
@@ -17,9 +20,14 @@ struct compiled {
     grammar::diagnostics messages;
 };
 
-/// Compiles the file at `path` (`-` is standard input) and all it uses. Gives nothing, and says
-/// so on standard error, when the file itself cannot be read.
-std::unique_ptr<compiled> compile(const std::string& path, measures::system measures);
+/// Where the words go that a command says of one recipe.
+using saying = std::function<void(std::string_view)>;
+
+/// Compiles the file at `path` (`-` is standard input) and all it uses, which `read` gives. Gives
+/// nothing, and says so, when the file itself cannot be read.
+std::unique_ptr<compiled> compile(const std::string& path, measures::system measures,
+                                  const recipe::file_reader& read = read_file,
+                                  const saying& say = complain);
 
 /// Compiles a text as if it were read from a file of that name.
 std::unique_ptr<compiled> compile_text(std::string name, std::string text,

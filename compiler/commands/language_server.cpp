@@ -2,6 +2,7 @@
 #include "compiler/cards/deal.hpp"
 #include "compiler/commands/commands.hpp"
 #include "compiler/commands/files.hpp"
+#include "compiler/commands/folders.hpp"
 #include "compiler/commands/pdf_file.hpp"
 #include "compiler/editor/serve.hpp"
 
@@ -17,25 +18,12 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// The recipes in a folder and below it, hidden folders left out, up to a number that no house has.
+/// The recipes in a folder and below it, up to numbers that no house has.
 std::vector<std::string> recipes_in(const std::string& folder) {
     constexpr std::size_t most_recipes = 2000, most_entries = 50'000;
-    std::vector<std::string> result;
-    std::error_code failed;
-    fs::recursive_directory_iterator at(folder, fs::directory_options::skip_permission_denied,
-                                        failed);
-    for (std::size_t seen = 0; !failed && at != fs::recursive_directory_iterator(); ++seen) {
-        const auto name = at->path().filename().string();
-        std::error_code unknown;
-        if (at->is_directory(unknown) && (name.starts_with('.') || name == "node_modules"))
-            at.disable_recursion_pending();
-        else if (at->path().extension() == ".recipe" && at->is_regular_file(unknown))
-            result.push_back(at->path().lexically_normal().string());
-        if (result.size() >= most_recipes || seen >= most_entries) break;
-        at.increment(failed);
-    }
-    std::sort(result.begin(), result.end());
-    return result;
+    auto found = recipes_below(folder, most_entries).paths;
+    if (found.size() > most_recipes) found.resize(most_recipes);
+    return found;
 }
 
 /// Where printed cards are kept until they are printed again: the user's cache.

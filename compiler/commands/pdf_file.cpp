@@ -1,6 +1,5 @@
 #include "compiler/commands/pdf_file.hpp"
 
-#include "compiler/commands/compile.hpp"
 #include "compiler/commands/files.hpp"
 #include "styles/layout/lay_out.hpp"
 #include "styles/layout/utf8.hpp"
@@ -30,11 +29,11 @@ bool is_of_the_text(const grammar::diagnostics& messages) {
 }
 
 /// Messages of the painter have no place in a recipe's text.
-void print_plainly(const grammar::diagnostics& messages) {
+void say_plainly(const grammar::diagnostics& messages, const saying& say) {
     for (const auto& m : messages) {
-        complain(fmt::format("benchcard: {} [{}]\n", m.message, m.kind));
-        for (const auto& n : m.notes) complain(fmt::format("     = note: {}\n", n.text));
-        for (const auto& h : m.helps) complain(fmt::format("     = help: {}\n", h.text));
+        say(fmt::format("benchcard: {} [{}]\n", m.message, m.kind));
+        for (const auto& n : m.notes) say(fmt::format("     = note: {}\n", n.text));
+        for (const auto& h : m.helps) say(fmt::format("     = help: {}\n", h.text));
     }
 }
 
@@ -50,28 +49,6 @@ std::optional<grammar::span> place_of(char32_t code, const std::vector<grammar::
     }
     return std::nullopt;
 }
-
-/// A character that no font has is shown where it stands in a recipe, all else as it is.
-void print_failures(const pdf::painted& pdf, const print_job& job) {
-    for (std::size_t i = 0; i < pdf.messages.size(); ++i) {
-        auto message = pdf.messages[i];
-        bool is_shown = false;
-        for (const auto& files : job.sources) {
-            if (i >= pdf.missing.size() || is_shown) break;
-            const auto place = place_of(pdf.missing[i], files);
-            if (!place) continue;
-            message.where = *place;
-            message.message = "no font has the character " + pdf::named_character(pdf.missing[i]);
-            message.helps = {{.text = "write it in another way, or leave it out"}};
-            complain(shown_messages({message}, files, stderr));
-            is_shown = true;
-        }
-        if (!is_shown) print_plainly({message});
-    }
-}
-
-/// Whether a style is named by its file: no style that is built in has a dot or a slash.
-bool is_path(const std::string& name) { return name.find_first_of("./") != name.npos; }
 
 std::optional<styles::style> style_in_file(const std::string& path) {
     auto file = read_file(path);
@@ -133,6 +110,8 @@ std::optional<std::int64_t> seconds_in(std::string_view text) {
 
 } // namespace
 
+bool is_path(const std::string& style) { return style.find_first_of("./") != style.npos; }
+
 std::optional<look> find_look(const print_options& options, const std::string& usual) {
     const auto style = style_named(options.style.empty() ? usual : options.style);
     if (!style) return std::nullopt;
@@ -188,24 +167,61 @@ bool is_too_narrow(const look& how, const layout::font_metrics& metrics) {
 
 } // namespace
 
-int write_pdf(const print_job& job, const look& how, const std::string& output) {
+std::optional<pdf::font_set> find_fonts(const look& how) {
     grammar::diagnostics messages;
-    const auto fonts = pdf::load_fonts(messages);
-    print_plainly(messages);
-    if (is_too_narrow(how, fonts.metrics)) return not_run;
+    auto fonts = pdf::load_fonts(messages);
+    say_plainly(messages, complain);
+    if (is_too_narrow(how, fonts.metrics)) return std::nullopt;
+    return fonts;
+}
+
+std::vector<layout::page> sheets_of(const std::vector<styles::card>& cards, const look& how,
+                                    const layout::font_metrics& metrics) {
     std::vector<layout::page> pages;
-    for (const auto& card : job.cards)
-        for (auto& page : pages_of(card, how, fonts.metrics)) pages.push_back(std::move(page));
-    const auto sheets = layout::imposed(pages, how.on, how.copies, how.two_sided);
+    for (const auto& card : cards)
+        for (auto& page : pages_of(card, how, metrics)) pages.push_back(std::move(page));
+    return layout::imposed(pages, how.on, how.copies, how.two_sided);
+}
+
+pdf::document_info described(const std::string& title, const look& how) {
+    return {title, "en", "benchcard", how.date, how.two_sided};
+}
+
+int say_failures(const pdf::painted& pdf, const print_job& job, const saying& say) {
+    for (std::size_t i = 0; i < pdf.messages.size(); ++i) {
+        auto message = pdf.messages[i];
+        bool is_shown = false;
+        for (const auto& files : job.sources) {
+            if (i >= pdf.missing.size() || is_shown) break;
+            const auto place = place_of(pdf.missing[i], files);
+            if (!place) continue;
+            message.where = *place;
+            message.message = "no font has the character " + pdf::named_character(pdf.missing[i]);
+            message.helps = {{.text = "write it in another way, or leave it out"}};
+            say(shown_messages({message}, files, stderr));
+            is_shown = true;
+        }
+        if (!is_shown) say_plainly({message}, say);
+    }
+    if (!grammar::has_errors(pdf.messages)) return done;
+    return is_of_the_text(pdf.messages) ? recipe_errors : not_run;
+}
+
+int write_pdf(const print_job& job, const look& how, const pdf::font_set& fonts,
+              const std::string& output, const saying& say) {
     const auto pdf =
-        pdf::paint(sheets, fonts, {job.title, "en", "benchcard", how.date, how.two_sided});
-    print_failures(pdf, job);
-    if (!pdf) return is_of_the_text(pdf.messages) ? recipe_errors : not_run;
+        pdf::paint(sheets_of(job.cards, how, fonts.metrics), fonts, described(job.title, how));
+    if (const int code = say_failures(pdf, job, say); code != done) return code;
     if (const auto failure = write_file(output, pdf.bytes)) {
-        complain(fmt::format("benchcard: {}\n", *failure));
+        say(fmt::format("benchcard: {}\n", *failure));
         return not_run;
     }
     return done;
+}
+
+int write_pdf(const print_job& job, const look& how, const std::string& output) {
+    const auto fonts = find_fonts(how);
+    return fonts ? write_pdf(job, how, *fonts, output, complain) : not_run;
 }
 
 } // namespace benchcard::commands

@@ -1,8 +1,10 @@
 #pragma once
 
 #include "compiler/commands/commands.hpp"
+#include "compiler/commands/compile.hpp"
 #include "grammar/source.hpp"
 #include "styles/card.hpp"
+#include "styles/pdf/paint.hpp"
 #include "styles/style.hpp"
 
 #include <cstdint>
@@ -27,6 +29,9 @@ struct look {
 /// where one is asked for.
 std::optional<look> find_look(const print_options& options, const std::string& usual);
 
+/// Whether a style is named by its file: no style that is built in has a dot or a slash.
+bool is_path(const std::string& style);
+
 /// What goes into a PDF.
 struct print_job {
     std::vector<styles::card> cards;
@@ -34,8 +39,26 @@ struct print_job {
     std::vector<std::vector<grammar::source>> sources; ///< of each recipe, its files
 };
 
-/// Lays the cards out, paints them and writes the PDF. Gives the exit code; what went wrong is said
-/// on standard error, a character that no font has with its place in the recipe.
+/// The fonts that cards are set in. Gives nothing, and says so on standard error, where a card is too
+/// narrow for its style in them.
+std::optional<pdf::font_set> find_fonts(const look& how);
+
+/// The sheets of some cards, ready to be painted.
+std::vector<layout::page> sheets_of(const std::vector<styles::card>& cards, const look& how,
+                                    const layout::font_metrics& metrics);
+
+/// What a PDF says of itself.
+pdf::document_info described(const std::string& title, const look& how);
+
+/// Says why something was not painted, a character that no font has with its place in the recipe.
+/// Gives the exit code; done where nothing is in the way.
+int say_failures(const pdf::painted& pdf, const print_job& job, const saying& say);
+
+/// Lays the cards out, paints them and writes the PDF. Gives the exit code; what went wrong is
+/// said.
+int write_pdf(const print_job& job, const look& how, const pdf::font_set& fonts,
+              const std::string& output, const saying& say);
+/// The same with the fonts that there are, and on standard error.
 int write_pdf(const print_job& job, const look& how, const std::string& output);
 
 } // namespace benchcard::commands

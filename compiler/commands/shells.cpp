@@ -22,7 +22,9 @@ std::string first_of(const std::string& help) {
 
 bool takes_value(const CLI::Option& o) { return o.get_items_expected_max() > 0; }
 
-bool is_file(const CLI::Option& o) { return o.get_name() == "--output"; }
+bool is_file(const CLI::Option& o) {
+    return o.get_name() == "--output" || o.get_name() == "--depfile";
+}
 
 std::vector<const CLI::App*> commands_of(const CLI::App& program) {
     return program.get_subcommands([](const CLI::App*) { return true; });

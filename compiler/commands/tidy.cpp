@@ -2,6 +2,7 @@
 
 #include "compiler/commands/commands.hpp"
 #include "compiler/commands/files.hpp"
+#include "compiler/commands/folders.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -37,8 +38,9 @@ int tidy_one(const std::string& path, tidy_way way) {
 } // namespace
 
 int tidy(const tidy_options& options) {
-    int worst = done;
-    for (const auto& file : options.files) worst = std::max(worst, tidy_one(file, options.way));
+    const auto named = recipes_named(options.files);
+    int worst = named.has_failed ? not_run : done;
+    for (const auto& file : paths_of(named)) worst = std::max(worst, tidy_one(file, options.way));
     return worst;
 }
 

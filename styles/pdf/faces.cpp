@@ -46,16 +46,14 @@ characters_used characters_of(const std::vector<layout::page>& pages, const font
     return used;
 }
 
-faces_in_use put_in(HPDF_Doc document, const characters_used& used, const font_set& fonts) {
-    faces_in_use faces(fonts.faces.size());
-    for (std::size_t i = 0; i < faces.size(); ++i) {
-        if (used.by_face[i].empty()) continue;
-        if (const auto* program = std::get_if<font_program>(&fonts.faces[i]))
-            faces[i] = embedded(document, *program, used.by_face[i], i);
-        else if (const auto* base = std::get_if<base_font>(&fonts.faces[i]))
-            faces[i] = {HPDF_GetFont(document, base->name.c_str(), "WinAnsiEncoding"), in_win_ansi};
-    }
-    return faces;
+face_in_use put_in(HPDF_Doc document, std::size_t face, const std::set<char16_t>& characters,
+                   const font_set& fonts) {
+    const auto& source = fonts.faces[face];
+    if (const auto* program = std::get_if<font_program>(&source))
+        return embedded(document, *program, characters, face);
+    if (const auto* base = std::get_if<base_font>(&source))
+        return {HPDF_GetFont(document, base->name.c_str(), "WinAnsiEncoding"), in_win_ansi};
+    return {};
 }
 
 } // namespace benchcard::pdf

@@ -4,6 +4,7 @@
 #include "styles/pdf/fonts.hpp"
 #include "styles/pdf/haru.hpp"
 
+#include <cstddef>
 #include <functional>
 #include <set>
 #include <string>
@@ -29,8 +30,9 @@ struct face_in_use {
 
 using faces_in_use = std::vector<face_in_use>;
 
-/// Puts the fonts that are used into a document, cut down to what is set in them. A font is null
-/// after an error, which the document has reported.
-faces_in_use put_in(HPDF_Doc document, const characters_used& used, const font_set& fonts);
+/// Puts a face into a document, cut down to some characters. The font is null after an error, which
+/// the document has reported.
+face_in_use put_in(HPDF_Doc document, std::size_t face, const std::set<char16_t>& characters,
+                   const font_set& fonts);
 
 } // namespace benchcard::pdf

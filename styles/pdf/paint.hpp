@@ -37,4 +37,7 @@ struct painted {
 painted paint(const std::vector<layout::page>& pages, const font_set& fonts,
               const document_info& info);
 
+/// What would keep `paint` from drawing these pages: its messages, and no PDF.
+painted look_over(const std::vector<layout::page>& pages, const font_set& fonts);
+
 } // namespace benchcard::pdf

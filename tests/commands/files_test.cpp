@@ -91,7 +91,6 @@ TEST_CASE("a path that is no readable file is said with the reason, and nothing 
     const std::string long_name(300, 'n');
     const std::map<std::string, std::string> reasons = {
         {"missing.recipe", "there is no such file"},
-        {"folder.recipe", "it is a folder"},
         {"pipe.recipe", "it is a pipe or a device, not a file"},
         {"/dev/zero", "it is a pipe or a device, not a file"},
         {"tart.recipe/x", "its path goes through a file as if it were a folder"},
@@ -111,6 +110,19 @@ TEST_CASE("a path that is no readable file is said with the reason, and nothing 
                    Catch::StartsWith("user.recipe:2:6: error: " + path +
                                      " cannot be read: " + reason + " [unreadable-file]\n"));
     }
+}
+
+TEST_CASE("a folder has no place where a file is used", "[commands]") {
+    const folder at;
+    std::filesystem::create_directory(at / "folder.recipe");
+    at.file("user.recipe", using_file("folder.recipe"));
+    const auto used = run({"check", "user.recipe"}, {.folder = at.path()});
+    CHECK(used.code == 1);
+    CHECK_THAT(used.out, Catch::StartsWith("user.recipe:2:6: error: folder.recipe cannot be read: "
+                                           "it is a folder [unreadable-file]\n"));
+    const auto weighed = run({"weigh", "folder.recipe"}, {.folder = at.path()});
+    CHECK(weighed.code == 2);
+    CHECK(weighed.err == "benchcard: folder.recipe cannot be read: it is a folder\n");
 }
 
 TEST_CASE("a file whose permissions forbid it is not read", "[commands]") {

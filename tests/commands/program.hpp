@@ -49,7 +49,8 @@ class folder {
     std::string path_;
 };
 
-/// A run that goes on beside the test, and is ended with it. What it says on standard error is kept.
+/// A run that goes on beside the test, and is ended with it. What it says on standard error is
+/// kept.
 class background {
   public:
     background(const std::vector<std::string>& arguments, const surroundings& where);

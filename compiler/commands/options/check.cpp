@@ -79,10 +79,11 @@ void add_check(CLI::App& app, int& code) {
                      "fingerprint in its foot; for the order below, or the one\n"
                      "that print --record kept")
         ->type_name("7K4Q-92");
+    add_jobs(*command, line->checked.jobs);
     add_order(*command, line->order);
     add_measures(*command, line->measures);
     command->footer(
-        examples({"benchcard check tart.recipe", "benchcard check examples/*.recipe",
+        examples({"benchcard check tart.recipe", "benchcard check examples",
                   "benchcard check --fix tart.recipe", "benchcard check --format gcc *.recipe",
                   "benchcard check tart.recipe --card 7K4Q-92"}));
     command->callback([line, command, &code] { code = run_check(*command, *line); });

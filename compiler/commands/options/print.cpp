@@ -6,6 +6,7 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
+#include <filesystem>
 #include <fmt/format.h>
 #include <memory>
 
@@ -30,12 +31,25 @@ std::optional<layout::flip> flip_of(const CLI::App& command, const std::string& 
                      {"for example: --two-sided long"}};
 }
 
+bool is_folder(const std::string& name) {
+    std::error_code failed;
+    return name.ends_with('/') || std::filesystem::is_directory(name, failed);
+}
+
 void expect_files_to_watch(const print_options& options) {
-    const bool has_input =
-        std::find(options.files.begin(), options.files.end(), "-") != options.files.end();
-    if (options.files.empty() || has_input || options.output == "-")
+    const auto is_no_file = [](const std::string& name) { return name == "-" || is_folder(name); };
+    if (options.files.empty() || is_no_file(options.output) ||
+        std::any_of(options.files.begin(), options.files.end(), is_no_file))
         throw wrong_line{"--watch needs recipes in files, and a file to print to",
                          {"for example: benchcard print tart.recipe -o tart.pdf --watch"}};
+}
+
+void expect_depfile(const CLI::App& command, const print_options& options) {
+    if (command.count("--depfile") == 0) return;
+    expect_output(options.depfile, options.files);
+    if (options.output == "-")
+        throw wrong_line{"--depfile needs an output in a file",
+                         {"for example: -o tart.pdf --depfile tart.d"}};
 }
 
 int run_print(const CLI::App& command, given& line) {
@@ -59,6 +73,10 @@ int run_print(const CLI::App& command, given& line) {
                           !std::holds_alternative<batch::as_written>(printed.order)))
         throw wrong_line{"--chart is the same for every batch: leave the order out", {}};
     const printer once = printed.chart ? print_chart : print;
+    if (printed.chart && is_folder(printed.output))
+        throw wrong_line{"--chart is one sheet: give it the name of a PDF",
+                         {"for example: -o chart.pdf"}};
+    expect_depfile(command, printed);
     if (printed.watch) expect_files_to_watch(printed);
     return printed.watch ? watch(printed, once) : once(printed);
 }
@@ -73,8 +91,8 @@ void add_print(CLI::App& app, int& code) {
     auto* files = add_files(*command, printed.files);
     command
         ->add_option("-o,--output", printed.output,
-                     "The PDF to write, or a page for a screen where it ends\nin .html; - is a "
-                     "PDF on standard output")
+                     "The PDF to write, a page for a screen where it ends in\n"
+                     ".html, or a folder for a PDF each; - is a PDF on standard\noutput")
         ->required()
         ->type_name("OUT");
     add_order(*command, line->order);
@@ -109,6 +127,12 @@ void add_print(CLI::App& app, int& code) {
     command->add_flag("--watch", printed.watch,
                       "Print again whenever a recipe, or a file that it uses, is saved;\n"
                       "with errors in it the last PDF stays");
+    command
+        ->add_option("--depfile", printed.depfile,
+                     "Also write which files the output was made from, as make\n"
+                     "and ninja read it")
+        ->type_name("FILE");
+    add_jobs(*command, printed.jobs);
     add_measures(*command, line->measures);
     command->footer(
         examples({"benchcard print tart.recipe -o tart.pdf",
@@ -118,7 +142,8 @@ void add_print(CLI::App& app, int& code) {
                   "benchcard print tart.recipe -o cream.pdf --card 'Almond cream'",
                   "benchcard print tart.recipe -o sheet.pdf --style sheet --two-sided long",
                   "benchcard print tart.recipe -o tart.pdf --watch",
-                  "benchcard print tart.recipe -o tart.html",
+                  "benchcard print tart.recipe -o tart.html", "benchcard print house -o house.pdf",
+                  "benchcard print house -o cards/",
                   "benchcard print --chart house/*.recipe -o chart.pdf --measures us"}));
     command->callback([line, command, &code] { code = run_print(*command, *line); });
 }

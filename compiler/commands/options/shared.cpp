@@ -16,7 +16,7 @@ CLI::App* add_command(CLI::App& app, const char* name, const char* help) {
 }
 
 CLI::Option* add_files(CLI::App& command, std::vector<std::string>& files) {
-    return command.add_option("FILE", files, "Recipes; - is standard input")
+    return command.add_option("FILE", files, "Recipes, and folders of them; - is standard input")
         ->required()
         ->type_name("");
 }
@@ -43,6 +43,12 @@ void add_look(CLI::App& command, std::string& style, const char* help, std::stri
                     "A4, A5, A6, A7, letter, half-letter, 5x8, 4x6 or 3x5; turned:\n"
                     "'A5 landscape'; otherwise the style's own")
         ->type_name("SIZE");
+}
+
+void add_jobs(CLI::App& command, std::size_t& jobs) {
+    command.add_option("--jobs", jobs, "So many recipes at once; otherwise one a core")
+        ->type_name("N")
+        ->check(CLI::Range(1, 256));
 }
 
 void expect_names(const std::vector<std::string>& files) {

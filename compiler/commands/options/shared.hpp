@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <initializer_list>
 #include <string>
 #include <string_view>
@@ -24,6 +25,9 @@ void add_instead_of(CLI::App& command, CLI::Option* option, const char* name, bo
 
 /// `--style`, with its help, and `--paper`.
 void add_look(CLI::App& command, std::string& style, const char* help, std::string& paper);
+
+/// `--jobs`, where many recipes can be given.
+void add_jobs(CLI::App& command, std::size_t& jobs);
 
 /// Throws a `wrong_line` where a recipe's name is empty, or standard input is given twice.
 void expect_names(const std::vector<std::string>& files);

@@ -1,0 +1,154 @@
+#include "styles/pdf/draw.hpp"
+
+#include "styles/layout/utf8.hpp"
+
+#include <fmt/format.h>
+#include <hpdf_doc.h>
+#include <hpdf_objects.h>
+#include <hpdf_pages.h>
+
+namespace benchcard::pdf {
+
+namespace {
+
+using layout::text_run;
+
+float number(double value) { return static_cast<float>(value); }
+
+bool is_grey(styles::colour c) { return c.red == c.green && c.green == c.blue; }
+float share(std::uint8_t part) { return static_cast<float>(part) / 255; }
+
+void set_fill(HPDF_Page on, styles::colour c) {
+    if (is_grey(c))
+        HPDF_Page_SetGrayFill(on, share(c.red));
+    else
+        HPDF_Page_SetRGBFill(on, share(c.red), share(c.green), share(c.blue));
+}
+
+void set_stroke(HPDF_Page on, styles::colour c) {
+    if (is_grey(c))
+        HPDF_Page_SetGrayStroke(on, share(c.red));
+    else
+        HPDF_Page_SetRGBStroke(on, share(c.red), share(c.green), share(c.blue));
+}
+
+/// Draws shapes on one page; y is turned round, for a PDF counts from the foot.
+struct shape_painter {
+    HPDF_Page on;
+    double height;
+
+    void operator()(const layout::line& l) const {
+        begin(l.width, l.ink);
+        HPDF_Page_MoveTo(on, number(l.x1), number(height - l.y1));
+        HPDF_Page_LineTo(on, number(l.x2), number(height - l.y2));
+        HPDF_Page_Stroke(on);
+    }
+    void operator()(const layout::rectangle& r) const {
+        begin(r.line_width, r.ink);
+        HPDF_Page_Rectangle(on, number(r.x), number(height - r.y - r.height), number(r.width),
+                            number(r.height));
+        finish(r.line_width);
+    }
+    void operator()(const layout::polygon& p) const {
+        if (p.points.size() < 2) return;
+        begin(p.line_width, p.ink);
+        HPDF_Page_MoveTo(on, number(p.points[0].x), number(height - p.points[0].y));
+        for (std::size_t i = 1; i < p.points.size(); ++i)
+            HPDF_Page_LineTo(on, number(p.points[i].x), number(height - p.points[i].y));
+        HPDF_Page_ClosePath(on);
+        finish(p.line_width);
+    }
+
+  private:
+    /// Before a path is begun: within one the library refuses to change these.
+    void begin(double line_width, styles::colour ink) const {
+        if (line_width > 0) HPDF_Page_SetLineWidth(on, number(line_width));
+        line_width > 0 ? set_stroke(on, ink) : set_fill(on, ink);
+    }
+    void finish(double line_width) const {
+        line_width > 0 ? HPDF_Page_Stroke(on) : HPDF_Page_Fill(on);
+    }
+};
+
+void draw_run(HPDF_Page on, double height, const text_run& run, const face_in_use& face,
+              const layout::face_metrics& metrics) {
+    // A text may not be longer than 65,535 bytes, and a character is two.
+    constexpr std::size_t most_characters = 30'000;
+    const auto characters = layout::characters_of(run.text);
+    HPDF_Page_SetFontAndSize(on, face.font, number(run.size));
+    set_fill(on, run.ink);
+    double x = run.x;
+    for (std::size_t from = 0; from < characters.size(); from += most_characters) {
+        const auto part = std::u32string_view(characters).substr(from, most_characters);
+        HPDF_Page_TextOut(on, number(x), number(height - run.y), face.encoded(part).c_str());
+        std::int64_t advance = 0;
+        for (const auto code : part) advance += metrics.find(code)->advance;
+        x += static_cast<double>(advance) * run.size / 1000;
+    }
+}
+
+/// A sign that is drawn is marked as the character it stands for, so that it can be found and
+/// copied (ISO 32000-1, 14.9.4).
+void mark(HPDF_Page on, char32_t code) {
+    auto* content = static_cast<HPDF_PageAttr>(on->attr)->stream;
+    const auto marking =
+        fmt::format("/Span <</ActualText <FEFF{:04X}>>> BDC\n", static_cast<unsigned>(code));
+    HPDF_Stream_WriteStr(content, marking.c_str());
+}
+
+void end_mark(HPDF_Page on) {
+    HPDF_Stream_WriteStr(static_cast<HPDF_PageAttr>(on->attr)->stream, "EMC\n");
+}
+
+/// The signs of a run in a face that is drawn, one after the other.
+void draw_signs(HPDF_Page on, double height, const text_run& run, const faces_in_use& faces,
+                const font_set& fonts) {
+    const auto& beside = std::get<lettering>(fonts.faces[run.face]);
+    const auto& letters = fonts.metrics.faces[beside.face];
+    double x = run.x;
+    for (const auto code : layout::characters_of(run.text)) {
+        const auto sign = drawn_sign(code, run, x, beside, letters);
+        mark(on, code);
+        for (const auto& s : sign.shapes) std::visit(shape_painter{on, height}, s);
+        HPDF_Page_BeginText(on);
+        for (const auto& figures : sign.text)
+            draw_run(on, height, figures, faces[beside.face], letters);
+        HPDF_Page_EndText(on);
+        end_mark(on);
+        x += fonts.metrics.faces[run.face].find(code)->advance * run.size / 1000;
+    }
+}
+
+bool is_drawn(const text_run& run, const font_set& fonts) {
+    return std::holds_alternative<lettering>(fonts.faces[run.face]);
+}
+
+/// A box of a page; counted from its foot, as a PDF does.
+void add_box(HPDF_Doc document, HPDF_Page to, const char* name, const layout::box& b,
+             double height) {
+    const HPDF_Box turned{number(b.left), number(height - b.bottom), number(b.right),
+                          number(height - b.top)};
+    HPDF_Dict_Add(to, name, HPDF_Box_Array_New(document->mmgr, turned));
+}
+
+} // namespace
+
+void draw(HPDF_Doc document, HPDF_Page on, const layout::page& p, const faces_in_use& faces,
+          const font_set& fonts) {
+    HPDF_Page_SetWidth(on, number(p.width));
+    HPDF_Page_SetHeight(on, number(p.height));
+    const layout::box whole{0, 0, p.width, p.height};
+    add_box(document, on, "CropBox", whole, p.height);
+    add_box(document, on, "TrimBox", p.trim.value_or(whole), p.height);
+    for (const auto& s : p.shapes) std::visit(shape_painter{on, p.height}, s);
+    if (p.text.empty()) return;
+    HPDF_Page_BeginText(on);
+    for (const auto& run : p.text)
+        if (!run.text.empty() && !is_drawn(run, fonts))
+            draw_run(on, p.height, run, faces[run.face], fonts.metrics.faces[run.face]);
+    HPDF_Page_EndText(on);
+    for (const auto& run : p.text)
+        if (is_drawn(run, fonts)) draw_signs(on, p.height, run, faces, fonts);
+}
+
+} // namespace benchcard::pdf
