@@ -187,6 +187,7 @@ std::span<const grammar::kind_entry> kinds() {
         {"style-repeated", error, "a style file says something twice"},
         {"style-part-missing", error, "a style leaves a part of the card out"},
         {"missing-font", warning, "the font of the cards is not installed"},
+        {"unreadable-font", error, "a font is installed and cannot be read"},
         {"missing-character", error, "a card has a character that no font has"},
         {"nothing-to-print", error, "there is no card to print"},
         {"pdf-failed", error, "the PDF could not be made"},

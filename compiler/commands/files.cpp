@@ -1,6 +1,8 @@
 #include "compiler/commands/files.hpp"
 
+#include <atomic>
 #include <cerrno>
+#include <csignal>
 #include <cstdlib>
 #include <cstring>
 #include <fcntl.h>
@@ -48,6 +50,9 @@ std::string reason() {
         return "it is on a disk that is only for reading";
     case ENOSPC:
         return "there is no room left";
+    case EFBIG:
+    case EDQUOT:
+        return "it would be larger than it may be";
     case EBADF:
         return "it is closed";
     default:
@@ -86,36 +91,71 @@ bool write_all(int to, std::string_view bytes) {
     return true;
 }
 
-/// The name under which a file is written before it takes its own. Removed again unless kept.
+/// A file that is written before it takes its name. It has none till then where the system can do
+/// that, so that whatever ends the program leaves nothing behind; elsewhere one that begins with a
+/// dot, and is removed again unless kept.
 class temporary {
   public:
     explicit temporary(const std::filesystem::path& beside)
-        : name_(beside.parent_path() / ".benchcard.XXXXXX"), file_(::mkstemp(name_.data())) {}
+        : folder_(beside.parent_path().empty() ? "." : beside.parent_path()) {
+        const bool can_be_named = ::access("/proc/self/fd", X_OK) == 0;
+        if (can_be_named) file_ = ::open(folder_.c_str(), O_TMPFILE | O_WRONLY | O_CLOEXEC, 0600);
+        if (file_ >= 0) return;
+        name_ = (folder_ / ".benchcard.XXXXXX").string();
+        file_ = ::mkstemp(name_.data());
+        if (file_ < 0) name_.clear();
+    }
     ~temporary() {
         if (file_ >= 0) ::close(file_);
-        if (file_ >= 0 && !kept_) ::unlink(name_.c_str());
+        if (!name_.empty()) ::unlink(name_.c_str());
     }
     temporary(const temporary&) = delete;
     temporary& operator=(const temporary&) = delete;
     int file() const { return file_; }
     bool rename_to(const std::string& path) {
-        kept_ = ::rename(name_.c_str(), path.c_str()) == 0;
-        return kept_;
+        if (name_.empty() && !give_name()) return false;
+        if (::rename(name_.c_str(), path.c_str()) != 0) return false;
+        name_.clear();
+        return true;
     }
 
   private:
-    std::string name_;
-    int file_;
-    bool kept_ = false;
+    std::filesystem::path folder_;
+    std::string name_; ///< empty while it has none
+    int file_ = -1;
+
+    /// A name beside the one it gets: only renaming puts a file in the place of another.
+    bool give_name() {
+        static std::atomic<unsigned> number = 0;
+        const auto from = fmt::format("/proc/self/fd/{}", file_);
+        constexpr int most_tries = 100;
+        for (int i = 0; i < most_tries; ++i) {
+            const auto name = folder_ / fmt::format(".benchcard.{}.{}", ::getpid(), ++number);
+            if (::linkat(AT_FDCWD, from.c_str(), AT_FDCWD, name.c_str(), AT_SYMLINK_FOLLOW) == 0) {
+                name_ = name;
+                return true;
+            }
+            if (errno != EEXIST) return false;
+        }
+        return false;
+    }
 };
+
+/// Reads the umask, which can be read only by setting it: once, before another thread makes a file.
+mode_t umask_of_process() {
+    static const mode_t mask = [] {
+        const auto now = ::umask(0);
+        ::umask(now);
+        return now;
+    }();
+    return mask;
+}
 
 /// The rights a new file gets: those of the file it replaces, or what the umask leaves.
 mode_t rights_for(const std::string& path) {
     struct stat old = {};
     if (::stat(path.c_str(), &old) == 0) return old.st_mode & 07777;
-    const auto mask = ::umask(0);
-    ::umask(mask);
-    return 0666 & ~mask;
+    return 0666 & ~umask_of_process();
 }
 
 /// The file a path leads to, through links, so that a link stays one.
@@ -150,7 +190,10 @@ std::optional<std::string> write_device(const std::string& path, std::string_vie
 
 } // namespace
 
+void expect_failing_writes() { std::signal(SIGXFSZ, SIG_IGN); }
+
 void hold_standard_streams() {
+    umask_of_process();
     // A file is given the lowest number that is free. Opened the other way round, so that using
     // a stream that was closed still fails.
     for (const auto& [number, way] :

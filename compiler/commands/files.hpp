@@ -12,6 +12,10 @@ namespace benchcard::commands {
 /// no file opened later is taken for one of them.
 void hold_standard_streams();
 
+/// Has a write beyond the largest size a file may have fail, as on a full disk, and not end the
+/// program.
+void expect_failing_writes();
+
 /// Writes to standard error; when that fails there is nobody left to tell.
 void complain(std::string_view text);
 

@@ -171,7 +171,7 @@ std::optional<pdf::font_set> find_fonts(const look& how) {
     grammar::diagnostics messages;
     auto fonts = pdf::load_fonts(messages);
     say_plainly(messages, complain);
-    if (is_too_narrow(how, fonts.metrics)) return std::nullopt;
+    if (grammar::has_errors(messages) || is_too_narrow(how, fonts.metrics)) return std::nullopt;
     return fonts;
 }
 

@@ -7,6 +7,7 @@
 #include <hb-subset.h>
 #include <hb.h>
 #include <memory>
+#include <new>
 
 namespace benchcard::pdf {
 
@@ -146,14 +147,25 @@ void add_face(font_set& fonts, face_source source, layout::face_metrics metrics,
     for (const auto w : serves) fonts.metrics.chains[static_cast<std::size_t>(w)].push_back(id);
 }
 
-/// Adds an installed font; false when there is none of that name.
+grammar::diagnostic unreadable_font(const std::string& file) {
+    return {.kind = "unreadable-font",
+            .where = {},
+            .message = "the font " + file + " is installed, and cannot be read",
+            .helps = {{.text = "install the Debian package fonts-noto-core again"}}};
+}
+
+/// Adds an installed font; false when there is none of that name. One that cannot be read is an
+/// error: to print without it would change how a card looks for want of memory.
 bool add_font(font_set& fonts, FcConfig* installed, const char* family, int weight,
-              std::initializer_list<layout::weight> serves) {
+              std::initializer_list<layout::weight> serves, grammar::diagnostics& messages) {
     const auto file = font_file(installed, family, weight);
     if (file.empty()) return false;
     font_program program{bytes_of_file(file)};
     auto measures = measures_of(program);
-    if (!measures) return false;
+    if (!measures) {
+        messages.push_back(unreadable_font(file));
+        return true;
+    }
     add_face(fonts, std::move(program), std::move(*measures), serves);
     return true;
 }
@@ -227,10 +239,11 @@ std::optional<layout::face_metrics> measures_of(const font_program& program) {
 font_set load_fonts(grammar::diagnostics& messages) {
     using enum layout::weight;
     const font_configuration installed(FcInitLoadConfigAndFonts());
+    if (!installed) throw std::bad_alloc();
     font_set fonts;
     const auto add = [&](const char* family, int weight,
                          std::initializer_list<layout::weight> serves) {
-        return add_font(fonts, installed.get(), family, weight, serves);
+        return add_font(fonts, installed.get(), family, weight, serves, messages);
     };
     if (!add("Noto Sans", FC_WEIGHT_REGULAR, {regular}) ||
         !add("Noto Sans", FC_WEIGHT_BOLD, {bold})) {
@@ -238,6 +251,7 @@ font_set load_fonts(grammar::diagnostics& messages) {
         fonts = {};
         add_base_fonts(fonts);
     }
+    if (grammar::has_errors(messages)) return fonts;
     add("Noto Sans Symbols2", FC_WEIGHT_REGULAR, {regular, bold});
     const bool condensed = add("DejaVu Sans Condensed", FC_WEIGHT_REGULAR, {regular, bold});
     if (!condensed) add("DejaVu Sans", FC_WEIGHT_REGULAR, {regular, bold});

@@ -34,7 +34,8 @@ struct font_set {
 /// Finds Noto Sans, its symbols and DejaVu Sans through fontconfig and reads their files. This
 /// reads the disk and takes milliseconds: once a process, and not in a stage. Where a
 /// weight of Noto Sans is not installed, cards are set in Helvetica and a `missing-font` message
-/// says so. Signs that no font has, such as fractions and boxes, are drawn.
+/// says so; one that cannot be read is an `unreadable-font` error. Signs that no font has, such as
+/// fractions and boxes, are drawn.
 font_set load_fonts(grammar::diagnostics& messages);
 
 /// What cards are set in where no font at all is installed: Helvetica, and signs that are drawn.

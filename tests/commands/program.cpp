@@ -10,6 +10,7 @@
 #include <fstream>
 #include <poll.h>
 #include <pty.h>
+#include <sys/resource.h>
 #include <sys/wait.h>
 #include <thread>
 #include <unistd.h>
@@ -31,6 +32,11 @@ constexpr auto longest_run = std::chrono::seconds(40);
 
 [[noreturn]] void become(const std::vector<std::string>& arguments, const surroundings& where) {
     if (!where.folder.empty() && ::chdir(where.folder.c_str()) != 0) ::_exit(126);
+    if (where.largest_file >= 0) {
+        const auto size = static_cast<rlim_t>(where.largest_file);
+        const rlimit most{size, size};
+        if (::setrlimit(RLIMIT_FSIZE, &most) != 0) ::_exit(124);
+    }
     for (const auto& [name, value] : where.environment) ::setenv(name.c_str(), value.c_str(), 1);
     std::string name = "benchcard";
     std::vector<char*> words = {name.data()};
@@ -49,7 +55,7 @@ void redirect(const std::string& path, int flags, int number) {
 }
 
 /// The exit code, or -1 after a signal or when the time is up.
-int wait_for(pid_t child) {
+int wait_for_end(pid_t child) {
     const auto until = std::chrono::steady_clock::now() + longest_run;
     int status = 0;
     while (::waitpid(child, &status, WNOHANG) == 0) {
@@ -79,7 +85,7 @@ outcome run(const std::vector<std::string>& arguments, const surroundings& where
         become(arguments, where);
     }
     outcome result;
-    result.code = wait_for(child);
+    result.code = wait_for_end(child);
     if (where.out_to.empty()) result.out = bytes_of(out);
     if (where.err_to.empty()) result.err = bytes_of(err);
     return result;
@@ -99,7 +105,7 @@ std::string run_on_terminal(const std::vector<std::string>& arguments,
         shown.append(buffer, static_cast<std::size_t>(count));
     }
     ::close(terminal);
-    wait_for(child);
+    wait_for_end(child);
     return shown;
 }
 
@@ -123,6 +129,13 @@ background::~background() {
 bool background::is_running() {
     if (child_ > 0 && ::waitpid(child_, nullptr, WNOHANG) != 0) child_ = -1;
     return child_ > 0;
+}
+
+void background::end_with(int signal) {
+    if (!is_running()) return;
+    ::kill(child_, signal);
+    wait_for_end(child_);
+    child_ = -1;
 }
 
 std::string background::wait_for(const std::string& words, std::size_t times) {

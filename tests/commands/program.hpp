@@ -20,6 +20,7 @@ struct surroundings {
     std::string out_to = {}; ///< a file or device for standard output
     std::string err_to = {}; ///< a file or device for standard error
     bool out_closed = false;
+    long largest_file = -1; ///< the size a file it writes may have, in bytes, as on a full disk
     std::map<std::string, std::string> environment = {}; ///< set besides what there is
 };
 
@@ -59,6 +60,8 @@ class background {
     background& operator=(const background&) = delete;
 
     bool is_running();
+    /// Sends it a signal, and waits for its end.
+    void end_with(int signal);
     /// What it has said once it holds some words so many times; all there is after 40 s.
     std::string wait_for(const std::string& words, std::size_t times = 1);
 

@@ -23,7 +23,7 @@ outcome with_too_many_files() {
 
 const std::set<std::string>& kinds_without_example() {
     static const auto kinds = [] {
-        std::set<std::string> result = {"too-many-files", "missing-font", "missing-character",
+        std::set<std::string> result = {"too-many-files", "missing-font", "unreadable-font", "missing-character",
                                         "nothing-to-print", "pdf-failed"};
         for (const auto& [kind, recipe] : other_provocations()) result.insert(kind);
         return result;
