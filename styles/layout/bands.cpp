@@ -43,7 +43,7 @@ std::vector<band> row_of(const std::vector<cell>& cells, row_measures measures) 
             const double shift = c.at == cell::side::left    ? 0
                                  : c.at == cell::side::right ? l.width
                                                              : l.width / 2;
-            for (const auto& run : l.runs) b.text.push_back(moved(run, c.x - shift, 0));
+            b.text.push_back({l, c.x - shift});
             b.above = std::max(b.above, l.above);
             b.below = std::max(b.below, l.below);
         }
@@ -51,29 +51,41 @@ std::vector<band> row_of(const std::vector<cell>& cells, row_measures measures) 
     return bands;
 }
 
-double draw(const group& g, std::size_t first, std::size_t last, double left, double top,
-            double width, page& on) {
-    double y = top + g.pad_above;
+double height_of(const group& g, std::size_t first, std::size_t last) {
+    double sum = g.pad_above;
+    for (auto i = first; i < last; ++i) sum += g.bands[i].height();
+    return sum + g.pad_below;
+}
+
+double draw(const group& g, std::size_t first, std::size_t last, place at, page& on) {
+    const double left = at.left, width = at.width;
+    double y = at.top + g.pad_above;
     for (auto i = first; i < last; ++i) {
         const auto& b = g.bands[i];
         y += b.above;
         for (const auto& s : b.shapes) on.shapes.push_back(moved(s, left, y));
-        for (const auto& run : b.text) on.text.push_back(moved(run, left, y));
+        for (const auto& placed : b.text)
+            for (auto& run : runs_of(placed.line)) {
+                run.x = run.x + placed.x + left;
+                run.y = y;
+                on.text.push_back(std::move(run));
+            }
         y += b.below;
     }
     y += g.pad_below;
-    if (g.rule_above > 0) {
-        const double at = top + g.rule_above / 2;
-        on.shapes.push_back(line{left, at, left + width, at, g.rule_above, g.ink});
+    if (g.rule_above > 0 && at.with_rule_above) {
+        const double top = at.top + g.rule_above / 2;
+        on.shapes.push_back(line{left, top, left + width, top, g.rule_above, g.ink});
     }
     if (g.rule_below > 0) {
-        const double at = y - g.rule_below / 2;
-        on.shapes.push_back(line{left, at, left + width, at, g.rule_below, g.ink});
+        const double bottom = y - g.rule_below / 2;
+        on.shapes.push_back(line{left, bottom, left + width, bottom, g.rule_below, g.ink});
     }
     if (g.box > 0)
-        on.shapes.push_back(
-            rectangle{left + g.box / 2, top + g.box / 2, width - g.box, y - top - g.box, g.box});
-    for (const auto x : g.dividers) on.shapes.push_back(line{left + x, top, left + x, y, 0.5});
+        on.shapes.push_back(rectangle{left + g.box / 2, at.top + g.box / 2, width - g.box,
+                                      y - at.top - g.box, g.box});
+    for (const auto x : g.dividers)
+        on.shapes.push_back(line{left + x, at.top, left + x, y, 0.5});
     return y;
 }
 

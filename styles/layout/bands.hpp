@@ -7,11 +7,17 @@
 /// What a card is stacked up from: bands of one line of type, in groups, in blocks.
 namespace benchcard::layout {
 
+/// A line of type and where it begins, in points from the left margin.
+struct placed_line {
+    type_line line;
+    double x = 0;
+};
+
 /// One line of type across the card, never split; x from the left margin, y from its baseline.
 struct band {
     double above = 0; ///< from its top to the baseline
     double below = 0;
-    std::vector<text_run> text = {};
+    std::vector<placed_line> text = {};
     std::vector<shape> shapes = {};
 
     double height() const { return above + below; }
@@ -67,9 +73,16 @@ row_measures measures_for(double size, double leading);
 /// Sets cells side by side, line by line on common baselines.
 std::vector<band> row_of(const std::vector<cell>& cells, row_measures measures);
 
-/// Draws some bands of a group from `top` (a y on the sheet) with its rules, and gives back the
-/// y at its end. `left` and `width` are the card's text area.
-double draw(const group& g, std::size_t first, std::size_t last, double left, double top,
-            double width, page& on);
+/// The height of some bands of a group with what is over and under them.
+double height_of(const group& g, std::size_t first, std::size_t last);
+
+/// Where a group is drawn: the card's text area, and a y on the sheet.
+struct place {
+    double left = 0, top = 0, width = 0;
+    bool with_rule_above = true; ///< if the group has one
+};
+
+/// Draws some bands of a group with its rules, and gives back the y at its end.
+double draw(const group& g, std::size_t first, std::size_t last, place at, page& on);
 
 } // namespace benchcard::layout

@@ -39,8 +39,7 @@ void put_tab(band& behind, const rectangle& tab) {
 }
 
 std::vector<type_line> reversed(std::vector<type_line> lines) {
-    for (auto& l : lines)
-        for (auto& run : l.runs) run.ink = styles::white;
+    for (auto& l : lines) l.ink = styles::white;
     return lines;
 }
 
@@ -95,9 +94,11 @@ std::vector<type_line> shortened(const ready_text& text, const ready_text& dots,
     if (lines.size() <= most_lines) return lines;
     auto count = std::min(text.slots.size(), most_characters);
     while (lines.size() > most_lines && count > 0) {
-        ready_text part{{text.slots.begin(), text.slots.begin() + static_cast<long>(--count)}};
-        part.slots.insert(part.slots.end(), dots.slots.begin(), dots.slots.end());
-        lines = broken(part, one_size(size), width);
+        std::vector<slot> part(text.slots.begin(), text.slots.begin() + static_cast<long>(--count));
+        part.insert(part.end(), dots.slots.begin(), dots.slots.end());
+        const auto made = std::make_shared<const ready_text>(std::move(part));
+        lines = broken(*made, one_size(size), width);
+        for (auto& l : lines) l.kept = made;
     }
     return lines;
 }

@@ -102,7 +102,7 @@ class setter {
                 [&](double w) { return fits({.scale = best.scale, .words = w, .air = much_air}); });
         best.air = largest(
             [&](double a) { return fits({.scale = best.scale, .words = best.words, .air = a}); });
-        return labelled(tried(best, runs_on).laid.pages);
+        return labelled(tried(best, runs_on, purpose::printing).laid.pages);
     }
 
     /// The head that a card's further pages have, and the foot.
@@ -112,9 +112,9 @@ class setter {
         bare.revision = bare.footnote = bare.foot = {};
         composing foot_with = composed({}, bare, area_.width());
         const auto foot = compose_foot(foot_with, mark(0, true, false, 0));
-        auto made = stacked({.head = compose_short_head(with)}, area_, [&](std::size_t, bool) {
-                        return &foot;
-                    }).pages.front();
+        const auto foot_of = [&](std::size_t, bool) { return &foot; };
+        auto made = stacked({.head = compose_short_head(with)}, area_, foot_of, purpose::printing)
+                        .pages.front();
         made.label = page_label(card_.number, "");
         return made;
     }
@@ -146,7 +146,7 @@ class setter {
         for (const bool at_right : {false, true})
             for (const double share : {0.42, 0.5, 0.56}) {
                 const arrangement a{.left_share = share, .bottom_at_right = at_right};
-                const auto made = spread_at({}, a);
+                const auto made = spread_at({}, a, purpose::counting);
                 if (!made.laid || (least > 0 && made.height >= least)) continue;
                 best = a;
                 least = made.height;
@@ -170,9 +170,9 @@ class setter {
         return made;
     }
 
-    attempt tried(fitting to, bool runs_on) const {
+    attempt tried(fitting to, bool runs_on, purpose wanted) const {
         if (arranged_.left_share > 0) {
-            auto a = spread_at(to, arranged_);
+            auto a = spread_at(to, arranged_, wanted);
             if (a.laid) return {{{std::move(*a.laid)}, 0}, a.wrapped};
             return {{std::vector<page>(2), 1}, a.wrapped}; // two pages are what it must not take
         }
@@ -181,18 +181,22 @@ class setter {
         parts of;
         of.columns = arranged_.columns;
         of.head = compose_head(with);
-        of.short_head = compose_short_head(with);
+        std::optional<block> short_head;
+        of.short_head = [&short_head, with] {
+            if (!short_head) short_head = compose_short_head(with);
+            return &*short_head;
+        };
         const auto foot_with = with;
         with.width = area_.column_width(of.columns);
         for (const auto& part : ready_.parts) add_part(of, part, to, made.wrapped);
         for (auto& b : blocks_of(look_.top, with, made.wrapped)) of.top.push_back(std::move(b));
         of.bottom = blocks_of(look_.bottom, with, made.wrapped);
-        made.laid = stack_with_foot(of, with, foot_with, runs_on);
+        made.laid = stack_with_foot(of, with, foot_with, runs_on, wanted);
         return made;
     }
 
     stack stack_with_foot(parts& of, const composing& with, composing foot_with,
-                          bool runs_on) const {
+                          bool runs_on, purpose wanted) const {
         foot_with.long_foot = foot_is_long(foot_with, mark(0, false, runs_on, 0));
         if (foot_with.long_foot) of.bottom.push_back(compose_long_foot(with));
         std::map<const page_mark*, block> feet; // each is asked for several times
@@ -202,7 +206,7 @@ class setter {
                 const auto [known, is_new] = feet.try_emplace(&with_mark);
                 if (is_new) known->second = compose_foot(foot_with, with_mark);
                 return &known->second;
-            });
+            }, wanted);
         };
         auto laid = stack_of(0);
         // How many pages there are is known when they are; then it stands in the foot of each.
@@ -230,7 +234,7 @@ class setter {
         const auto [known, is_new] =
             outcomes_.try_emplace({to.scale, to.words, to.air, runs_on ? 1.0 : 0.0});
         if (is_new) {
-            const auto made = tried(to, runs_on);
+            const auto made = tried(to, runs_on, purpose::counting);
             known->second = {made.laid.pages.size(), made.laid.broken, made.wrapped};
         }
         return known->second;
@@ -242,7 +246,7 @@ class setter {
         std::size_t wrapped = 0;
     };
 
-    spread_attempt spread_at(fitting to, arrangement how) const {
+    spread_attempt spread_at(fitting to, arrangement how, purpose wanted) const {
         spread_attempt made;
         auto with = composed(to, ready_, area_.width());
         with.long_foot = foot_is_long(with, mark(0, true, false, 0));
@@ -263,7 +267,7 @@ class setter {
         made.height = std::max(height_with_space(of.left), height_with_space(of.right)) +
                       height_with_space(of.bottom);
         if (height_with_space(of.left) > 0 && height_with_space(of.right) > 0)
-            made.laid = spread(of, area_, compose_foot(with, mark(0, true, false, 0)));
+            made.laid = spread(of, area_, compose_foot(with, mark(0, true, false, 0)), wanted);
         return made;
     }
 

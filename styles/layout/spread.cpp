@@ -5,9 +5,10 @@ namespace benchcard::layout {
 namespace {
 
 /// Parts that fit into an area, or nothing where they take a second page.
-std::optional<page> one_page(const parts& of, const area& on, const block& foot = {}) {
+std::optional<page> one_page(const parts& of, const area& on, purpose wanted,
+                             const block& foot = {}) {
     if (on.height() <= 0) return std::nullopt;
-    auto made = stacked(of, on, [&](std::size_t, bool) { return &foot; });
+    auto made = stacked(of, on, [&](std::size_t, bool) { return &foot; }, wanted);
     if (made.pages.size() > 1 || made.broken > 0) return std::nullopt;
     return std::move(made.pages.front());
 }
@@ -18,7 +19,8 @@ half right_half(const area& on, double left_width) {
     return {left_width + gutter, on.width() - left_width - gutter};
 }
 
-std::optional<page> spread(const spread_parts& of, const area& on, const block& foot) {
+std::optional<page> spread(const spread_parts& of, const area& on, const block& foot,
+                           purpose wanted) {
     auto middle = on;
     const double foot_height = height_of(foot.groups);
     middle.top += height_of(of.head.groups) + head_gap;
@@ -28,11 +30,11 @@ std::optional<page> spread(const spread_parts& of, const area& on, const block& 
     right.left = on.left + right_half(on, of.left_width).x;
 
     // In the order in which they are read, so that they are copied so.
-    const auto weighed = one_page({.top = of.left}, left);
-    const auto done = weighed ? one_page({.top = of.right}, right) : std::nullopt;
+    const auto weighed = one_page({.top = of.left}, left, wanted);
+    const auto done = weighed ? one_page({.top = of.right}, right, wanted) : std::nullopt;
     if (!done) return std::nullopt;
-    auto made = one_page({.head = of.head}, on);
-    const auto lower = one_page({.bottom = of.bottom}, on, foot);
+    auto made = one_page({.head = of.head}, on, wanted);
+    const auto lower = one_page({.bottom = of.bottom}, on, wanted, foot);
     if (!made || !lower) return std::nullopt;
     put(*weighed, 0, 0, *made);
     put(*done, 0, 0, *made);

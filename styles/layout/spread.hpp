@@ -21,6 +21,7 @@ struct half {
 half right_half(const area& on, double left_width);
 
 /// The page, or nothing where it does not hold all of it.
-std::optional<page> spread(const spread_parts& of, const area& on, const block& foot);
+std::optional<page> spread(const spread_parts& of, const area& on, const block& foot,
+                           purpose wanted);
 
 } // namespace benchcard::layout

@@ -10,8 +10,8 @@ constexpr double slack = 1e-6; // heights are sums of doubles
 
 class stacker {
   public:
-    stacker(const parts& of, const area& on, const foot_maker& foot)
-        : parts_(of), area_(on), foot_(foot) {}
+    stacker(const parts& of, const area& on, const foot_maker& foot, purpose wanted)
+        : parts_(of), area_(on), foot_(foot), prints_(wanted == purpose::printing) {}
 
     stack run() {
         begin_page();
@@ -26,7 +26,7 @@ class stacker {
             y_ = last_limit - bottom;
         }
         for (const auto& b : parts_.bottom) place(b);
-        for (std::size_t i = 0; i < pages_.size(); ++i) draw_foot(i);
+        for (std::size_t i = 0; prints_ && i < pages_.size(); ++i) draw_foot(i);
         return {std::move(pages_), broken_};
     }
 
@@ -47,7 +47,7 @@ class stacker {
         };
         limit_ = limit_with(std::max(foot(false), foot(true)));
         y_ = area_.top;
-        if (!first) draw_groups(parts_.short_head.groups);
+        if (!first) draw_groups(short_head());
         top_ = y_;
         if (!first && parts_.columns > 1) begin_columns(false);
     }
@@ -65,6 +65,11 @@ class stacker {
         if (!in_columns_ || column_ + 1 >= parts_.columns) return begin_page();
         ++column_;
         y_ = top_;
+    }
+
+    const std::vector<group>& short_head() const {
+        static const std::vector<group> none;
+        return parts_.short_head ? parts_.short_head()->groups : none;
     }
 
     /// An upright rule before a column in which something stands.
@@ -87,7 +92,7 @@ class stacker {
     /// Whether there is nowhere that has more room.
     bool at_top() const { return opens() && !under_head_; }
     double left_over() const { return limit_ - y_; }
-    double fresh() const { return limit_ - area_.top - height_of(parts_.short_head.groups); }
+    double fresh() const { return limit_ - area_.top - height_of(short_head()); }
 
     void draw_groups(const std::vector<group>& groups) {
         for (std::size_t i = 0; i < groups.size(); ++i) {
@@ -99,13 +104,12 @@ class stacker {
     /// A rule over a group parts it from what stands above: at the top of a page that is the
     /// rule of the head.
     void put(const group& g, std::size_t first, std::size_t last) {
-        if (in_columns_ && column_ > 0 && opens()) rule_column();
-        if (g.rule_above > 0 && (opens() || after_heading_ || after_head_)) {
-            auto without = g;
-            without.rule_above = 0;
-            y_ = draw(without, first, last, left(), y_, width(), pages_.back());
+        const bool ruled = !(opens() || after_heading_ || after_head_);
+        if (!prints_) {
+            y_ += height_of(g, first, last);
         } else {
-            y_ = draw(g, first, last, left(), y_, width(), pages_.back());
+            if (in_columns_ && column_ > 0 && opens()) rule_column();
+            y_ = draw(g, first, last, {left(), y_, width(), ruled}, pages_.back());
         }
         after_heading_ = after_head_ = false;
     }
@@ -205,12 +209,13 @@ class stacker {
         const auto& foot = *foot_(i, i + 1 == pages_.size());
         double y = area_.top + area_.height() - height_of(foot.groups);
         for (const auto& g : foot.groups)
-            y = draw(g, 0, g.bands.size(), area_.left, y, area_.width(), pages_[i]);
+            y = draw(g, 0, g.bands.size(), {area_.left, y, area_.width()}, pages_[i]);
     }
 
     const parts& parts_;
     const area& area_;
     const foot_maker& foot_;
+    const bool prints_;
     std::vector<page> pages_;
     double y_ = 0, top_ = 0, limit_ = 0;
     bool after_heading_ = false, after_head_ = false;
@@ -221,8 +226,8 @@ class stacker {
 
 } // namespace
 
-stack stacked(const parts& of, const area& on, const foot_maker& foot) {
-    return stacker(of, on, foot).run();
+stack stacked(const parts& of, const area& on, const foot_maker& foot, purpose wanted) {
+    return stacker(of, on, foot, wanted).run();
 }
 
 } // namespace benchcard::layout

@@ -7,10 +7,13 @@
 
 namespace benchcard::layout {
 
+/// A part that is made only where it is asked for, which must outlive the stacking.
+using part_maker = std::function<const block*()>;
+
 /// The parts of one card, set in bands.
 struct parts {
     block head = {};
-    block short_head = {};          ///< of the pages after the first
+    part_maker short_head = {};     ///< of the pages after the first
     std::vector<block> top = {};    ///< under the head, in turn
     std::vector<block> bottom = {}; ///< at the foot of the last page
     std::size_t columns = 1;        ///< side by side between head and foot
@@ -45,8 +48,11 @@ struct stack {
     std::size_t broken = 0;
 };
 
+/// What the pages are wanted for: to be printed, or only to be counted, and then they are empty.
+enum class purpose { printing, counting };
+
 /// Stacks the parts up on as few pages as hold them, column after column, broken between groups; a
 /// group is broken only if no column of a fresh page holds it.
-stack stacked(const parts& of, const area& on, const foot_maker& foot);
+stack stacked(const parts& of, const area& on, const foot_maker& foot, purpose wanted);
 
 } // namespace benchcard::layout

@@ -99,37 +99,31 @@ line_end end_after(std::u32string_view text, std::size_t at, char unicode) {
 
 double size_of(const slot& s, type_sizes sizes) { return s.minor ? sizes.minor : sizes.main; }
 
-/// The widths of a stretch of text, summed as whole numbers and multiplied once.
-struct width_sum {
-    std::int64_t main = 0, minor = 0;
+advance between(const ready_text& text, std::size_t from, std::size_t to) {
+    const auto &first = text.before[from], &last = text.before[to];
+    return {last.main - first.main, last.minor - first.minor};
+}
 
-    void add(const slot& s) { (s.minor ? minor : main) += s.found.measures.advance; }
-    double points(type_sizes sizes) const {
-        return (static_cast<double>(main) * sizes.main + static_cast<double>(minor) * sizes.minor) /
-               1000;
-    }
-};
+double points(advance of, type_sizes sizes) {
+    return (static_cast<double>(of.main) * sizes.main +
+            static_cast<double>(of.minor) * sizes.minor) /
+           1000;
+}
+
+double width_of(const ready_text& text, std::size_t from, std::size_t to, type_sizes sizes) {
+    return points(between(text, from, to), sizes);
+}
+
+void raise(ink_height& to, ink_height by) {
+    to = {std::max(to.above, by.above), std::max(to.below, by.below)};
+}
+
+void raise(piece& of, const slot& by) {
+    raise(by.minor ? of.minor : of.main, {by.found.measures.above, by.found.measures.below});
+}
 
 bool same_run(const slot& a, const slot& b) {
     return a.found.face == b.found.face && a.minor == b.minor;
-}
-
-type_line line_of(const std::vector<slot>& slots, std::size_t from, std::size_t to,
-                  type_sizes sizes) {
-    type_line made;
-    width_sum sum;
-    for (auto i = from; i < to; ++i) {
-        const auto& s = slots[i];
-        const auto size = size_of(s, sizes);
-        if (i == from || !same_run(slots[i - 1], s))
-            made.runs.push_back({.x = sum.points(sizes), .size = size, .face = s.found.face});
-        append(made.runs.back().text, s.code);
-        sum.add(s);
-        made.above = std::max(made.above, s.found.measures.above * size / 1000);
-        made.below = std::max(made.below, s.found.measures.below * size / 1000);
-    }
-    made.width = sum.points(sizes);
-    return made;
 }
 
 /// The first place from `at` on that does not part an accent from its letter.
@@ -138,23 +132,18 @@ std::size_t past_marks(const std::vector<slot>& slots, std::size_t at) {
     return at;
 }
 
-/// The end of the line that begins at `from`: just past its last character, blanks counted.
-std::size_t end_of_line(const std::vector<slot>& slots, std::size_t from, type_sizes sizes,
-                        double width) {
-    constexpr double slack = 1e-6; // sums of doubles are not quite what their parts are
-    const auto least = past_marks(slots, from + 1);
-    std::size_t good = from, poor = from, any = from;
-    width_sum sum;
-    for (auto i = from; i < slots.size(); ++i) {
-        const auto& s = slots[i];
-        sum.add(s);
-        const bool fits = s.code == ' ' || sum.points(sizes) <= width + slack;
-        if (!fits) return good > from ? good : poor > from ? poor : std::max(any, least);
-        if (s.end == line_end::yes) good = i + 1;
-        if (s.end == line_end::hardly) poor = i + 1;
-        if (past_marks(slots, i + 1) == i + 1) any = i + 1;
+constexpr double slack = 1e-6; // sums of doubles are not quite what their parts are
+
+/// As many characters from `from` on as stand in a line, and at least one.
+std::size_t broken_inside(const ready_text& text, std::size_t from, std::size_t to,
+                          type_sizes sizes, double width) {
+    const auto& slots = text.slots;
+    auto end = past_marks(slots, from + 1);
+    for (auto i = from; i < to; ++i) {
+        if (slots[i].code != ' ' && width_of(text, from, i + 1, sizes) > width + slack) break;
+        if (past_marks(slots, i + 1) == i + 1) end = std::max(end, i + 1);
     }
-    return slots.size();
+    return end;
 }
 
 /// The characters of one line, without the blanks at its ends.
@@ -162,32 +151,118 @@ struct stretch {
     std::size_t from = 0, to = 0;
 };
 
-std::vector<stretch> stretches_of(const std::vector<slot>& slots, type_sizes sizes, double width) {
-    std::vector<stretch> result;
-    std::size_t from = 0;
-    while (from < slots.size()) {
-        const auto next = end_of_line(slots, from, sizes, width);
-        auto to = next;
-        while (to > from && slots[to - 1].code == ' ') --to;
-        result.push_back({from, to});
-        from = next;
-        while (from < slots.size() && slots[from].code == ' ') ++from;
+/// The lines of a text, one after the other.
+class line_finder {
+  public:
+    line_finder(const ready_text& text, type_sizes sizes, double width)
+        : text_(text), sizes_(sizes), width_(width) {}
+
+    bool at_end() const { return from_ >= text_.slots.size(); }
+
+    stretch next() {
+        const auto from = from_;
+        const auto end = end_of_line();
+        auto to = end;
+        while (to > from && text_.slots[to - 1].code == ' ') --to;
+        from_ = end;
+        while (!at_end() && text_.slots[from_].code == ' ') ++from_;
+        while (piece_ < text_.pieces.size() && text_.pieces[piece_].end <= from_) ++piece_;
+        return {from, to};
     }
+
+  private:
+    /// Just past the last character of the line that begins at `from_`, blanks counted.
+    std::size_t end_of_line() const {
+        std::size_t good = from_, poor = from_;
+        for (auto i = piece_; i < text_.pieces.size(); ++i) {
+            const auto& p = text_.pieces[i];
+            const bool fits =
+                p.ink_end <= from_ || width_of(text_, from_, p.ink_end, sizes_) <= width_ + slack;
+            if (!fits && good > from_) return good;
+            if (!fits && poor > from_) return poor;
+            if (!fits) return broken_inside(text_, from_, p.ink_end, sizes_, width_);
+            (p.at_end == line_end::yes ? good : poor) = p.end;
+        }
+        return text_.slots.size();
+    }
+
+    const ready_text& text_;
+    type_sizes sizes_;
+    double width_;
+    std::size_t from_ = 0, piece_ = 0;
+};
+
+std::vector<stretch> stretches_of(const ready_text& text, type_sizes sizes, double width) {
+    std::vector<stretch> result;
+    line_finder finder(text, sizes, width);
+    while (!finder.at_end()) result.push_back(finder.next());
     return result;
 }
 
-double width_of(const std::vector<slot>& slots, stretch of, type_sizes sizes) {
-    width_sum sum;
-    for (auto i = of.from; i < of.to; ++i) sum.add(slots[i]);
-    return sum.points(sizes);
+double width_of(const ready_text& text, stretch of, type_sizes sizes) {
+    return width_of(text, of.from, of.to, sizes);
 }
 
-std::vector<type_line> lines_of(const std::vector<slot>& slots,
-                                const std::vector<stretch>& stretches, type_sizes sizes) {
+/// Measures the ink of lines, which come in the order of the text.
+class ink_finder {
+  public:
+    explicit ink_finder(const ready_text& text) : text_(text) {}
+
+    void measure(type_line& line) {
+        piece ink;
+        while (text_.pieces[piece_].end <= line.from) ++piece_;
+        for (auto i = piece_; i < text_.pieces.size() && text_.pieces[i].begin < line.to; ++i)
+            add(text_.pieces[i], line, ink);
+        const auto& s = line.sizes;
+        line.above = std::max(ink.main.above * s.main, ink.minor.above * s.minor) / 1000;
+        line.below = std::max(ink.main.below * s.main, ink.minor.below * s.minor) / 1000;
+    }
+
+  private:
+    void add(const piece& p, const type_line& line, piece& ink) const {
+        if (line.from <= p.begin && p.ink_end <= line.to) {
+            raise(ink.main, p.main);
+            raise(ink.minor, p.minor);
+            return;
+        }
+        const auto last = std::min(p.ink_end, line.to);
+        for (auto i = std::max(p.begin, line.from); i < last; ++i) raise(ink, text_.slots[i]);
+    }
+
+    const ready_text& text_;
+    std::size_t piece_ = 0;
+};
+
+std::vector<type_line> lines_of(const ready_text& text, const std::vector<stretch>& stretches,
+                                type_sizes sizes) {
     std::vector<type_line> lines;
     lines.reserve(stretches.size());
-    for (const auto& s : stretches) lines.push_back(line_of(slots, s.from, s.to, sizes));
+    ink_finder ink(text);
+    for (const auto& s : stretches) {
+        lines.push_back({.of = &text,
+                         .from = s.from,
+                         .to = s.to,
+                         .sizes = sizes,
+                         .width = width_of(text, s, sizes)});
+        ink.measure(lines.back());
+    }
     return lines;
+}
+
+/// The characters of a text cut where a line may end.
+std::vector<piece> pieces_of(const std::vector<slot>& slots) {
+    std::vector<piece> pieces;
+    piece p;
+    for (std::size_t i = 0; i < slots.size(); ++i) {
+        raise(p, slots[i]);
+        p.end = i + 1;
+        if (slots[i].code != ' ') p.ink_end = i + 1;
+        if (slots[i].end == line_end::no && i + 1 < slots.size()) continue;
+        if (slots[i].end != line_end::no) p.at_end = slots[i].end;
+        pieces.push_back(p);
+        p = {.begin = i + 1, .ink_end = i + 1};
+    }
+    return pieces;
 }
 
 } // namespace
@@ -202,61 +277,84 @@ ready_text made_ready(const std::vector<words>& text, const font_metrics& metric
     std::u32string codes;
     for (const auto& m : marks) codes += m.code;
     const auto breaks = unicode_breaks(codes, language);
-    ready_text ready;
+    std::vector<slot> slots;
+    slots.reserve(marks.size());
     for (std::size_t i = 0; i < marks.size(); ++i) {
         const auto end = end_after(codes, i, breaks[i]);
         if (is_unseen(marks[i].code)) {
-            if (!ready.slots.empty())
-                ready.slots.back().end = std::max(ready.slots.back().end, end);
+            if (!slots.empty()) slots.back().end = std::max(slots.back().end, end);
             continue;
         }
-        ready.slots.push_back({.code = marks[i].code,
-                               .found = metrics.look_up(marks[i].code, marks[i].in),
-                               .minor = marks[i].minor,
-                               .end = end});
+        slots.push_back({.code = marks[i].code,
+                         .found = metrics.look_up(marks[i].code, marks[i].in),
+                         .minor = marks[i].minor,
+                         .end = end});
     }
-    return ready;
+    return ready_text(std::move(slots));
+}
+
+ready_text::ready_text(std::vector<slot> of) : slots(std::move(of)), pieces(pieces_of(slots)) {
+    before.reserve(slots.size() + 1);
+    before.emplace_back();
+    for (const auto& s : slots) {
+        auto sum = before.back();
+        (s.minor ? sum.minor : sum.main) += s.found.measures.advance;
+        before.push_back(sum);
+    }
+}
+
+std::vector<text_run> runs_of(const type_line& line) {
+    std::vector<text_run> runs;
+    for (auto i = line.from; i < line.to; ++i) {
+        const auto& s = line.of->slots[i];
+        if (i == line.from || !same_run(line.of->slots[i - 1], s))
+            runs.push_back({.x = width_of(*line.of, line.from, i, line.sizes),
+                            .size = size_of(s, line.sizes),
+                            .face = s.found.face,
+                            .ink = line.ink});
+        append(runs.back().text, s.code);
+    }
+    return runs;
 }
 
 std::vector<type_line> broken(const ready_text& text, type_sizes sizes, double width) {
-    return lines_of(text.slots, stretches_of(text.slots, sizes, width), sizes);
+    return lines_of(text, stretches_of(text, sizes, width), sizes);
 }
 
 std::vector<type_line> evenly_broken(const ready_text& text, type_sizes sizes, double width) {
     constexpr double least_last = 0.22, least_share = 0.76, step = 0.04;
-    const auto& slots = text.slots;
-    auto best = stretches_of(slots, sizes, width);
-    if (best.size() < 2 || best.size() > 6) return lines_of(slots, best, sizes);
+    auto best = stretches_of(text, sizes, width);
+    if (best.size() < 2 || best.size() > 6) return lines_of(text, best, sizes);
     for (double share = 1; share >= least_share; share -= step) {
-        auto narrower = stretches_of(slots, sizes, width * share);
+        auto narrower = stretches_of(text, sizes, width * share);
         if (narrower.size() > best.size()) break;
-        if (width_of(slots, narrower.back(), sizes) < width * least_last) continue;
+        if (width_of(text, narrower.back(), sizes) < width * least_last) continue;
         best = std::move(narrower);
         break;
     }
-    return lines_of(slots, best, sizes);
+    return lines_of(text, best, sizes);
 }
 
 double part_width(const ready_text& text, std::size_t first, std::size_t last, double size) {
-    std::int64_t sum = 0;
-    for (auto i = first; i < std::min(last, text.slots.size()); ++i)
-        sum += text.slots[i].found.measures.advance;
-    return static_cast<double>(sum) * size / 1000;
+    if (text.empty()) return 0;
+    const auto end = text.slots.size();
+    const auto sum = between(text, std::min(first, end), std::min(last, end));
+    return static_cast<double>(sum.main + sum.minor) * size / 1000;
 }
 
 double natural_width(const ready_text& text, type_sizes sizes) {
-    width_sum sum;
-    for (const auto& s : text.slots) sum.add(s);
-    return sum.points(sizes);
+    return text.empty() ? 0 : points(text.before.back(), sizes);
 }
 
 double widest_piece(const ready_text& text, type_sizes sizes) {
     double widest = 0;
-    width_sum sum;
-    for (const auto& s : text.slots) {
-        if (s.code != ' ' || s.end != line_end::yes) sum.add(s);
-        widest = std::max(widest, sum.points(sizes));
-        if (s.end == line_end::yes) sum = {};
+    std::size_t begin = 0;
+    for (const auto& p : text.pieces) {
+        // The blank at the end of a line is not seen; one inside what stays together is.
+        const bool ends = p.at_end == line_end::yes;
+        const bool unseen = ends && text.slots[p.end - 1].code == ' ';
+        widest = std::max(widest, width_of(text, begin, unseen ? p.end - 1 : p.end, sizes));
+        if (ends) begin = p.end;
     }
     return widest;
 }

@@ -2,6 +2,7 @@
 
 #include "styles/layout/page.hpp"
 
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -30,9 +31,34 @@ struct slot {
     line_end end = line_end::no;
 };
 
-/// A text made ready once and broken into lines at many sizes.
+/// How far some characters move on, in thousandths of their two type sizes: whole numbers, that
+/// are summed and multiplied once.
+struct advance {
+    std::int64_t main = 0, minor = 0;
+};
+
+/// How far ink stands over the baseline and hangs under it, in thousandths of the type size.
+struct ink_height {
+    int above = 0, below = 0;
+};
+
+/// Characters between which no line should end, and the blanks behind them.
+struct piece {
+    std::size_t begin = 0;
+    std::size_t ink_end = 0; ///< past the last that is no blank
+    std::size_t end = 0;
+    line_end at_end = line_end::yes;
+    ink_height main = {}, minor = {};
+};
+
+/// A text made ready once, to be broken into lines at many sizes.
 struct ready_text {
     std::vector<slot> slots;
+    std::vector<advance> before; ///< the advance up to each slot, and that of all
+    std::vector<piece> pieces;
+
+    ready_text() = default;
+    explicit ready_text(std::vector<slot> of);
 
     bool empty() const { return slots.empty(); }
 };
@@ -43,13 +69,20 @@ struct type_sizes {
     double minor = 0;
 };
 
-/// One line of type, from x = 0 on the baseline y = 0.
+/// One line of type: the characters `from` to before `to` of a text, which must outlive it.
 struct type_line {
-    std::vector<text_run> runs;
+    const ready_text* of = nullptr;
+    std::shared_ptr<const ready_text> kept = {}; ///< the text, where it was made for this line
+    std::size_t from = 0, to = 0;
+    type_sizes sizes = {};
     double width = 0;
     double above = 0; ///< how far its ink stands over the baseline
     double below = 0; ///< how far it hangs under it
+    styles::colour ink = styles::black;
 };
+
+/// The runs of a line, from x = 0 on the baseline y = 0.
+std::vector<text_run> runs_of(const type_line& line);
 
 /// Whether the character at `at` is a blank between a number and its unit, where no line ends.
 bool parts_a_measure(std::u32string_view text, std::size_t at);

@@ -17,8 +17,8 @@ std::string lines_of(const std::vector<layout::words>& text, double width) {
     std::string out;
     for (const auto& l : layout::broken(ready(text), {10, 10}, width)) {
         if (!out.empty()) out += " | ";
-        for (const auto& run : l.runs) out += run.text;
-        CHECK((l.width <= width + 1e-6 || l.runs.front().text.size() <= 4));
+        for (const auto& run : layout::runs_of(l)) out += run.text;
+        CHECK((l.width <= width + 1e-6 || l.to - l.from <= 4));
     }
     return out;
 }
