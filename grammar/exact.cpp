@@ -2,7 +2,6 @@
 
 #include <limits>
 #include <numeric>
-#include <optional>
 #include <ostream>
 #include <stdexcept>
 
@@ -13,17 +12,12 @@ namespace {
 using word = std::int64_t;
 constexpr word most = std::numeric_limits<word>::max();
 
-/// Nothing where the result is too large for a word, and for its negative.
-std::optional<word> product(word a, word b) {
-    word result = 0;
-    if (__builtin_mul_overflow(a, b, &result) || result < -most) return std::nullopt;
-    return result;
-}
-std::optional<word> sum(word a, word b) {
-    word result = 0;
-    if (__builtin_add_overflow(a, b, &result) || result < -most) return std::nullopt;
-    return result;
-}
+/// Holds the product of any two words, and the sum of two such products.
+__extension__ using two_words = __int128;
+
+two_words product(word a, word b) { return two_words{a} * b; }
+
+bool fits(two_words value) { return value >= -most && value <= most; }
 
 word common_divisor(word a, word b) { return a == 1 || b == 1 ? 1 : std::gcd(a, b); }
 
@@ -46,10 +40,11 @@ exact operator+(const exact& a, const exact& b) {
         const auto common = common_divisor(a.below_, b.below_);
         const auto left = product(a.above_, b.below_ / common);
         const auto right = product(b.above_, a.below_ / common);
-        const auto above = left && right ? sum(*left, *right) : std::nullopt;
-        const auto rest = above ? common_divisor(*above, common) : 1;
+        const auto rest = common_divisor(static_cast<word>((left + right) % common), common);
+        const auto above = (left + right) / rest;
         const auto below = product(a.below_ / common, b.below_ / rest);
-        if (above && below) return exact(exact::words{*above / rest, *below});
+        if (fits(above) && fits(below))
+            return exact(exact::words{static_cast<word>(above), static_cast<word>(below)});
     }
     return exact(exact::rational(a.as_rational() + b.as_rational()));
 }
@@ -65,7 +60,8 @@ exact operator*(const exact& a, const exact& b) {
         const auto other = common_divisor(b.above_, a.below_);
         const auto above = product(a.above_ / one, b.above_ / other);
         const auto below = product(a.below_ / other, b.below_ / one);
-        if (above && below) return exact(exact::words{*above, *below});
+        if (fits(above) && fits(below))
+            return exact(exact::words{static_cast<word>(above), static_cast<word>(below)});
     }
     return exact(exact::rational(a.as_rational() * b.as_rational()));
 }
@@ -84,8 +80,7 @@ bool operator==(const exact& a, const exact& b) {
 
 std::strong_ordering operator<=>(const exact& a, const exact& b) {
     if (!a.large_ && !b.large_) {
-        const auto left = product(a.above_, b.below_), right = product(b.above_, a.below_);
-        if (left && right) return *left <=> *right;
+        return product(a.above_, b.below_) <=> product(b.above_, a.below_);
     }
     return a.as_rational().compare(b.as_rational()) <=> 0;
 }

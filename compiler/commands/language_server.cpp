@@ -58,8 +58,9 @@ std::pair<std::string, std::string> print_cards(const compiled& c) {
     const auto made = batch::batch_for(c.meaning, batch::as_written{}, std::nullopt);
     const auto* batch = std::get_if<batch::batch>(&made);
     if (!batch) return {"", std::get<batch::refusal>(made).message};
-    const print_job job{cards::deal(*batch), c.meaning.title, {c.files.sources}};
-    if (write_pdf(job, *how, path) != done) return {"", "the cards cannot be printed to " + path};
+    print_job job{cards::deal(*batch), c.meaning.title, {c.files.sources}};
+    if (write_pdf(std::move(job), *how, path) != done)
+        return {"", "the cards cannot be printed to " + path};
     return {path, ""};
 }
 

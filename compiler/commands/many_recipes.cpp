@@ -34,7 +34,7 @@ made_recipe kitchen::deal(const named_recipe& recipe) {
 std::unique_ptr<kitchen> open_kitchen(const print_options& options) {
     auto how = find_look(options, "station");
     if (!how) return nullptr;
-    auto fonts = find_fonts(*how);
+    auto fonts = find_fonts(*how, pdf::reach::all);
     if (!fonts) return nullptr;
     return std::make_unique<kitchen>(options, std::move(*how), std::move(*fonts));
 }

@@ -11,6 +11,7 @@
 #include <cstdlib>
 #include <ctime>
 #include <fmt/format.h>
+#include <iterator>
 
 namespace benchcard::commands {
 
@@ -167,9 +168,9 @@ bool is_too_narrow(const look& how, const layout::font_metrics& metrics) {
 
 } // namespace
 
-std::optional<pdf::font_set> find_fonts(const look& how) {
+std::optional<pdf::font_set> find_fonts(const look& how, pdf::reach wanted) {
     grammar::diagnostics messages;
-    auto fonts = pdf::load_fonts(messages);
+    auto fonts = pdf::load_fonts(messages, wanted);
     say_plainly(messages, complain);
     if (grammar::has_errors(messages) || is_too_narrow(how, fonts.metrics)) return std::nullopt;
     return fonts;
@@ -180,7 +181,7 @@ std::vector<layout::page> sheets_of(const std::vector<styles::card>& cards, cons
     std::vector<layout::page> pages;
     for (const auto& card : cards)
         for (auto& page : pages_of(card, how, metrics)) pages.push_back(std::move(page));
-    return layout::imposed(pages, how.on, how.copies, how.two_sided);
+    return layout::imposed(std::move(pages), how.on, how.copies, how.two_sided);
 }
 
 pdf::document_info described(const std::string& title, const look& how) {
@@ -207,10 +208,22 @@ int say_failures(const pdf::painted& pdf, const print_job& job, const saying& sa
     return is_of_the_text(pdf.messages) ? recipe_errors : not_run;
 }
 
-int write_pdf(const print_job& job, const look& how, const pdf::font_set& fonts,
-              const std::string& output, const saying& say) {
-    const auto pdf =
-        pdf::paint(sheets_of(job.cards, how, fonts.metrics), fonts, described(job.title, how));
+namespace {
+
+/// The pages of a card; further fonts are read where it has a character that the first lack.
+std::optional<std::vector<layout::page>> pages_of(const styles::card& card, const look& how,
+                                                  pdf::font_set& fonts) {
+    auto pages = pages_of(card, how, fonts.metrics);
+    if (fonts.is_complete || pdf::look_over(pages, fonts).missing.empty()) return pages;
+    auto all = find_fonts(how, pdf::reach::all);
+    if (!all) return std::nullopt;
+    fonts = std::move(*all);
+    return pages_of(card, how, fonts.metrics);
+}
+
+int write_sheets(std::vector<layout::page> sheets, const print_job& job, const look& how,
+                 const pdf::font_set& fonts, const std::string& output, const saying& say) {
+    const auto pdf = pdf::paint(std::move(sheets), fonts, described(job.title, how));
     if (const int code = say_failures(pdf, job, say); code != done) return code;
     if (const auto failure = write_file(output, pdf.bytes)) {
         say(fmt::format("benchcard: {}\n", *failure));
@@ -219,9 +232,25 @@ int write_pdf(const print_job& job, const look& how, const pdf::font_set& fonts,
     return done;
 }
 
-int write_pdf(const print_job& job, const look& how, const std::string& output) {
-    const auto fonts = find_fonts(how);
-    return fonts ? write_pdf(job, how, *fonts, output, complain) : not_run;
+} // namespace
+
+int write_pdf(const print_job& job, const look& how, const pdf::font_set& fonts,
+              const std::string& output, const saying& say) {
+    return write_sheets(sheets_of(job.cards, how, fonts.metrics), job, how, fonts, output, say);
+}
+
+int write_pdf(print_job job, const look& how, const std::string& output) {
+    auto fonts = find_fonts(how, pdf::reach::text);
+    if (!fonts) return not_run;
+    std::vector<layout::page> pages;
+    for (auto& card : job.cards) {
+        auto of_card = pages_of(card, how, *fonts);
+        if (!of_card) return not_run;
+        std::ranges::move(*of_card, std::back_inserter(pages));
+        card = {}; // of thousands of cards there is room for the pages or the cards
+    }
+    auto sheets = layout::imposed(std::move(pages), how.on, how.copies, how.two_sided);
+    return write_sheets(std::move(sheets), job, how, *fonts, output, complain);
 }
 
 } // namespace benchcard::commands

@@ -39,9 +39,9 @@ struct print_job {
     std::vector<std::vector<grammar::source>> sources; ///< of each recipe, its files
 };
 
-/// The fonts that cards are set in. Gives nothing, and says so on standard error, where a card is too
-/// narrow for its style in them.
-std::optional<pdf::font_set> find_fonts(const look& how);
+/// The fonts that cards are set in. Gives nothing, and says so on standard error, where a card is
+/// too narrow for its style in them.
+std::optional<pdf::font_set> find_fonts(const look& how, pdf::reach wanted);
 
 /// The sheets of some cards, ready to be painted.
 std::vector<layout::page> sheets_of(const std::vector<styles::card>& cards, const look& how,
@@ -59,6 +59,6 @@ int say_failures(const pdf::painted& pdf, const print_job& job, const saying& sa
 int write_pdf(const print_job& job, const look& how, const pdf::font_set& fonts,
               const std::string& output, const saying& say);
 /// The same with the fonts that there are, and on standard error.
-int write_pdf(const print_job& job, const look& how, const std::string& output);
+int write_pdf(print_job job, const look& how, const std::string& output);
 
 } // namespace benchcard::commands

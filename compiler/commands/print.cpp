@@ -51,7 +51,7 @@ int print_together(const print_options& options) {
     }
     keep_named(job.cards, options.cards);
     const int code = is_html(options.output) ? write_html(job, *how, options.output)
-                                             : write_pdf(job, *how, options.output);
+                                             : write_pdf(std::move(job), *how, options.output);
     if (code != done) return code;
     for (const auto& [file, recorded] : to_record)
         if (const auto failure = record_cards(file, recorded, options.order_words)) {

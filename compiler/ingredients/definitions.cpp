@@ -207,25 +207,28 @@ class table_file {
 
     void end_block(std::size_t end, table& to) {
         if (names_.empty()) return;
-        to.add(names_, [file = *this, block = text_.substr(block_, end - block_)] {
-            return file.entry_in(block);
+        const auto block = text_.substr(block_, end - block_);
+        to.add(names_, [name = name_, measures = measures_, block, at = block_] {
+            auto result = entry_in(name, measures, block);
+            result.where = {0, static_cast<std::uint32_t>(at),
+                            static_cast<std::uint32_t>(at + block.size())};
+            return result;
         });
         names_.clear();
     }
 
     /// A block that does not read without a message is a fault of the build, not of the user.
-    entry entry_in(std::string_view block) const {
-        const grammar::source source(0, std::string(name_),
-                                     fmt::format("recipe: {}\n{}\n{}", name_, measures_, block));
+    static entry entry_in(std::string_view name, std::string_view measures,
+                          std::string_view block) {
+        const grammar::source source(0, std::string(name),
+                                     fmt::format("recipe: {}\n{}\n{}", name, measures, block));
         const auto file = grammar::parse(source);
-        auto found = definitions_in(file.tree, name_ == "liquids.recipe");
+        auto found = definitions_in(file.tree, name == "liquids.recipe");
         if (!file.messages.empty() || !found.messages.empty() || found.entries.size() != 1)
-            throw std::logic_error(fmt::format("the built-in table {} has a mistake", name_));
+            throw std::logic_error(fmt::format("the built-in table {} has a mistake", name));
         auto& result = found.entries.front();
         result.built_in = true;
-        result.family = name_.substr(0, name_.find('.'));
-        const auto at = static_cast<std::uint32_t>(block.data() - text_.data());
-        result.where = {0, at, at + static_cast<std::uint32_t>(block.size())};
+        result.family = name.substr(0, name.find('.'));
         return std::move(result);
     }
 };

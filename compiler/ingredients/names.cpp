@@ -57,10 +57,12 @@ bool ends_in_hissing(std::string_view stem) {
            stem.ends_with("z") || stem.ends_with("ch") || stem.ends_with("sh");
 }
 
+bool may_be_plural(std::string_view word) { return word.ends_with('s') || word.ends_with('x'); }
+
 } // namespace
 
 std::string singular(std::string_view word) {
-    if (!word.ends_with('s') && !word.ends_with('x')) return std::string(word);
+    if (!may_be_plural(word)) return std::string(word);
     for (const auto& [many, one] : ves_words)
         if (word == many) return std::string(one);
     if (word.size() < 4 && word != "eggs") return std::string(word);
@@ -98,11 +100,16 @@ void each_compared_word(std::string_view name, auto take) {
     auto text = is_plain_ascii(name) ? std::string(name) : folded(name);
     std::transform(text.begin(), text.end(), text.begin(), lower_ascii);
     std::erase(text, '\'');
-    constexpr std::string_view between = " \t-";
-    for (auto begin = text.find_first_not_of(between); begin != text.npos;) {
-        const auto end = std::min(text.find_first_of(between, begin), text.size());
-        take(singular(std::string_view(text).substr(begin, end - begin)));
-        begin = text.find_first_not_of(between, end);
+    const auto parts = [](char c) { return c == ' ' || c == '\t' || c == '-'; };
+    const auto end = text.end();
+    for (auto begin = std::find_if_not(text.begin(), end, parts); begin != end;) {
+        const auto past = std::find_if(begin, end, parts);
+        const std::string_view word(begin, past);
+        if (may_be_plural(word))
+            take(singular(word));
+        else
+            take(word);
+        begin = std::find_if_not(past, end, parts);
     }
 }
 
@@ -110,13 +117,13 @@ void each_compared_word(std::string_view name, auto take) {
 
 std::vector<std::string> compared_words(std::string_view name) {
     std::vector<std::string> words;
-    each_compared_word(name, [&](std::string word) { words.push_back(std::move(word)); });
+    each_compared_word(name, [&](std::string_view word) { words.emplace_back(word); });
     return words;
 }
 
 std::string compared_name(std::string_view name) {
     std::string result;
-    each_compared_word(name, [&](const std::string& word) {
+    each_compared_word(name, [&](std::string_view word) {
         if (!result.empty()) result += ' ';
         result += word;
     });

@@ -68,7 +68,7 @@ void table::add(entry what) {
     names.insert(names.begin(), what.name);
     what.compared = compared_name(what.name);
     add(names, nullptr);
-    slots_.back()->what = std::move(what);
+    slots_.back().what = std::make_unique<const entry>(std::move(what));
 }
 
 void table::add(const std::vector<std::string>& names, std::function<entry()> read) {
@@ -76,18 +76,18 @@ void table::add(const std::vector<std::string>& names, std::function<entry()> re
         const auto [name, where] = name_and_country(written);
         by_name_.emplace(compared_name(name), naming{slots_.size(), where});
     }
-    slots_.push_back(std::make_unique<slot>());
-    slots_.back()->read = std::move(read);
+    slots_.emplace_back().read = std::move(read);
 }
 
 const entry* table::entry_at(std::size_t index) const {
-    auto& s = *slots_[index];
+    auto& s = slots_[index];
     if (s.read)
         std::call_once(s.is_read, [&] {
-            s.what = s.read();
-            s.what.compared = compared_name(s.what.name);
+            auto what = s.read();
+            what.compared = compared_name(what.name);
+            s.what = std::make_unique<const entry>(std::move(what));
         });
-    return &s.what;
+    return s.what.get();
 }
 
 std::vector<table::naming> table::named(const std::string& compared, const table** holder) const {

@@ -3,6 +3,7 @@
 #include "compiler/ingredients/entry.hpp"
 #include "grammar/diagnostic.hpp"
 
+#include <deque>
 #include <functional>
 #include <memory>
 #include <mutex>
@@ -51,10 +52,10 @@ class table {
     struct slot {
         std::function<entry()> read; ///< none of an entry that was given
         std::once_flag is_read;
-        entry what;
+        std::unique_ptr<const entry> what; ///< nothing before it is read
     };
     const table* below_;
-    std::vector<std::unique_ptr<slot>> slots_;
+    mutable std::deque<slot> slots_;
     std::unordered_multimap<std::string, naming> by_name_;
 
     const entry* entry_at(std::size_t index) const;

@@ -18,14 +18,16 @@ struct term {
     exact times = 0;
     exact ml = 0;
     int trouble = 0;
+    int eighths = 0; ///< `times`, of a spoon
 };
 
 /// One term or two.
 struct way {
-    std::vector<term> terms;
+    const term* first = nullptr;
+    const term* second = nullptr;
     exact measured = 0;
     int trouble = 0;
-    exact error = 0; ///< relative, without its sign
+    exact off = 0; ///< in ml, without its sign
 };
 
 struct measures_at_hand {
@@ -68,71 +70,71 @@ std::vector<term> tablespoon_terms(const measures_at_hand& set) {
         const bool is_fiddly = set.cup && times > 3 && times < 4;
         if (is_fiddly) continue;
         if (set.cup && times * set.tablespoon * 4 >= *set.cup) break;
-        terms.push_back({unit::tablespoon, times, times * set.tablespoon, halves % 2 == 0 ? 1 : 3});
+        terms.push_back(
+            {unit::tablespoon, times, times * set.tablespoon, halves % 2 == 0 ? 1 : 3, halves * 4});
     }
     return terms;
 }
 
 /// Teaspoons in steps of a quarter, to less than a tablespoon; and the eighth.
 std::vector<term> teaspoon_terms(const measures_at_hand& set) {
-    std::vector<term> terms{{unit::teaspoon, exact(1, 8), set.teaspoon / 8, 6}};
+    std::vector<term> terms{{unit::teaspoon, exact(1, 8), set.teaspoon / 8, 6, 1}};
     for (int quarters = 1; quarters * set.teaspoon < 4 * set.tablespoon; ++quarters) {
         const exact times(quarters, 4);
         const int trouble = quarters % 4 == 0 ? 2 : quarters % 2 == 0 ? 4 : 5;
-        terms.push_back({unit::teaspoon, times, times * set.teaspoon, trouble});
+        terms.push_back({unit::teaspoon, times, times * set.teaspoon, trouble, quarters * 2});
     }
     return terms;
 }
 
-way measured_with(std::vector<term> terms, const exact& volume) {
-    way made;
-    for (const term& t : terms) {
-        made.measured += t.ml;
-        made.trouble += t.trouble;
-    }
-    made.error = abs(made.measured - volume) / volume;
-    made.terms = std::move(terms);
-    return made;
+way measured_with(const term& one, const exact& volume) {
+    return {&one, nullptr, one.ml, one.trouble, abs(one.ml - volume)};
 }
 
-bool in_steps_of(const exact& step, const term& t) { return rounded_to(t.times, step) == t.times; }
+way measured_with(const term& first, const term& second, const exact& volume) {
+    const exact measured = first.ml + second.ml;
+    return {&first, &second, measured, first.trouble + second.trouble, abs(measured - volume)};
+}
+
+bool in_steps_of(int eighths, const term& t) { return t.eighths % eighths == 0; }
 
 /// Whether a cook would measure the two one after the other: the second is a smaller measure, and
 /// no finer than the first deserves.
 bool go_together(const term& first, const term& second) {
     if (second.of == unit::teaspoon) {
-        if (first.of == unit::cup) return in_steps_of(exact(1, 2), second);
-        if (first.of == unit::tablespoon)
-            return in_steps_of(1, first) && in_steps_of(exact(1, 4), second);
-        return second.times == exact(1, 8) && first.times <= 1 && first.times > second.times;
+        if (first.of == unit::cup) return in_steps_of(4, second);
+        if (first.of == unit::tablespoon) return in_steps_of(8, first) && in_steps_of(2, second);
+        return second.eighths == 1 && first.eighths <= 8 && first.eighths > 1;
     }
     return second.of == unit::tablespoon && first.of == unit::cup;
 }
 
 bool simpler(const way& a, const way& b) {
-    return a.trouble != b.trouble ? a.trouble < b.trouble : a.error < b.error;
+    return a.trouble != b.trouble ? a.trouble < b.trouble : a.off < b.off;
 }
 bool nearer(const way& a, const way& b) {
-    if (a.error != b.error) return a.error < b.error;
-    return a.terms.size() != b.terms.size() ? a.terms.size() < b.terms.size()
-                                            : a.trouble < b.trouble;
+    if (a.off != b.off) return a.off < b.off;
+    const bool a_pair = a.second, b_pair = b.second;
+    return a_pair != b_pair ? b_pair : a.trouble < b.trouble;
 }
 
-/// The best of those that are as good as right, or of all.
+/// The best of those that are off by so much at most, or of all.
 template <typename better>
-const way* best_of(const std::vector<way>& ways, better is_better, const exact& largest_error) {
+const way* best_of(const std::vector<way>& ways, better is_better,
+                   const std::optional<exact>& most_off = {}) {
     const way* best = nullptr;
     for (const way& w : ways)
-        if (w.error <= largest_error && (!best || is_better(w, *best))) best = &w;
+        if ((!most_off || w.off <= *most_off) && (!best || is_better(w, *best))) best = &w;
     return best;
 }
 
 std::string text_of(const way& chosen) {
     std::string text;
-    for (const term& t : chosen.terms) {
+    for (const term* t : {chosen.first, chosen.second}) {
+        if (!t) continue;
         if (!text.empty()) text += " + ";
-        text += with_fraction(t.times) + " " + std::string(grammar::short_name(t.of));
-        if (t.of == unit::cup && t.times > 1) text += "s";
+        text += with_fraction(t->times) + " " + std::string(grammar::short_name(t->of));
+        if (t->of == unit::cup && t->times > 1) text += "s";
     }
     return text;
 }
@@ -158,17 +160,18 @@ spooned in_cups_and_spoons(millilitres volume, system s) {
     for (const term& t : teaspoon_terms(set)) terms.push_back(t);
 
     std::vector<way> single, paired;
-    for (const term& t : terms) single.push_back(measured_with({t}, wanted));
-    if (const way* one = best_of(single, nearer, as_good_as_right)) return as_text(*one, wanted);
-    for (const term& first : terms)
+    const exact as_right = as_good_as_right * wanted;
+    for (const term& t : terms) single.push_back(measured_with(t, wanted));
+    if (const way* one = best_of(single, nearer, as_right)) return as_text(*one, wanted);
+    for (const term& first : terms) {
+        if (first.ml >= wanted) continue; // more to it is further off than it is alone
         for (const term& second : terms)
-            if (go_together(first, second))
-                paired.push_back(measured_with({first, second}, wanted));
-    if (const way* two = best_of(paired, simpler, as_good_as_right)) return as_text(*two, wanted);
+            if (go_together(first, second)) paired.push_back(measured_with(first, second, wanted));
+    }
+    if (const way* two = best_of(paired, simpler, as_right)) return as_text(*two, wanted);
 
-    const exact any = 1000;
-    const way* one = best_of(single, nearer, any);
-    const way* two = best_of(paired, nearer, any);
+    const way* one = best_of(single, nearer);
+    const way* two = best_of(paired, nearer);
     return as_text(two && nearer(*two, *one) ? *two : *one, wanted);
 }
 

@@ -10,28 +10,41 @@ namespace benchcard::safety {
 
 namespace {
 
-using ingredients::compared_words;
+/// Words in the form in which they are compared.
+using words = std::vector<std::string>;
 
-bool has_phrase(std::string_view name, std::string_view phrase) {
-    const auto words = compared_words(name), wanted = compared_words(phrase);
-    return std::search(words.begin(), words.end(), wanted.begin(), wanted.end()) != words.end();
-}
+/// Any of some phrases, which are looked for in every recipe.
+class phrases {
+  public:
+    phrases(std::initializer_list<std::string_view> all) {
+        for (const auto phrase : all) each_.push_back(ingredients::compared_words(phrase));
+    }
+    bool are_in(const words& text) const {
+        return std::any_of(each_.begin(), each_.end(), [&](const words& phrase) {
+            return std::search(text.begin(), text.end(), phrase.begin(), phrase.end()) !=
+                   text.end();
+        });
+    }
+    bool are_in(const std::vector<words>& texts) const {
+        return std::any_of(texts.begin(), texts.end(),
+                           [&](const words& text) { return are_in(text); });
+    }
 
-/// Whether a line, or the other thing that may stand for it, is called so.
-bool is_called(const recipe::line& l, std::string_view phrase) {
-    if (l.component) return false;
-    const auto entry_is = [&](const ingredients::entry* e) {
-        return e && has_phrase(e->name, phrase);
-    };
-    return has_phrase(l.name, phrase) || entry_is(l.what) ||
-           std::any_of(l.others.begin(), l.others.end(), entry_is);
-}
+  private:
+    std::vector<words> each_;
+};
 
-bool has_line(const recipe::component& c, std::initializer_list<std::string_view> phrases) {
-    return std::any_of(c.lines.begin(), c.lines.end(), [&](const auto& l) {
-        return std::any_of(phrases.begin(), phrases.end(),
-                           [&](const auto phrase) { return is_called(l, phrase); });
-    });
+/// What a component's lines are called, and the other things that may stand for them.
+std::vector<words> names_in(const recipe::component& c) {
+    std::vector<words> result;
+    for (const auto& l : c.lines) {
+        if (l.component) continue;
+        result.push_back(ingredients::compared_words(l.name));
+        if (l.what) result.push_back(ingredients::compared_words(l.what->name));
+        for (const auto* other : l.others)
+            if (other) result.push_back(ingredients::compared_words(other->name));
+    }
+    return result;
 }
 
 bool has_family(const recipe::component& c, std::string_view family) {
@@ -39,13 +52,13 @@ bool has_family(const recipe::component& c, std::string_view family) {
                        [&](const auto& l) { return l.what && l.what->family == family; });
 }
 
-std::string words_of(const recipe::step& s) {
+words words_of(const recipe::step& s) {
     std::string result;
     for (const auto& part : s.parts)
         if (const auto* text = std::get_if<std::string>(&part)) result += *text + " ";
     for (auto& c : result)
         if (std::string_view(".,;:!?()").find(c) != std::string_view::npos) c = ' ';
-    return result;
+    return ingredients::compared_words(result);
 }
 
 /// The hottest that a step has in the pan, and not in an oven, in degrees Celsius; 0 for none.
@@ -60,26 +73,42 @@ exact pan_heat(const recipe::step& s) {
     return hottest;
 }
 
-bool says(const recipe::step& s, std::initializer_list<std::string_view> phrases) {
-    const auto words = words_of(s);
-    return std::any_of(phrases.begin(), phrases.end(),
-                       [&](const auto phrase) { return has_phrase(words, phrase); });
+struct read_step {
+    words said;
+    exact heat; ///< of the pan
+};
+
+/// A component as it is looked through for what is dangerous, read once.
+struct read_component {
+    const recipe::component& of;
+    std::vector<words> names;
+    std::vector<read_step> steps;
+};
+
+read_component read(const recipe::component& c) {
+    read_component result{c, names_in(c), {}};
+    for (const auto& s : c.steps) result.steps.push_back({words_of(s), pan_heat(s)});
+    return result;
 }
 
-bool is_hot_oil(const recipe::component& c, const recipe::step& s) {
-    const bool has_fat = has_line(c, {"oil", "lard", "dripping", "beef fat", "duck fat", "ghee"});
-    return says(s, {"deep fry", "deep fryer", "fryer"}) ||
-           (has_fat && pan_heat(s) >= 150 && says(s, {"fry", "oil", "fat", "lard"}));
+bool is_hot_oil(const read_component& c, const read_step& s) {
+    static const phrases fats{"oil", "lard", "dripping", "beef fat", "duck fat", "ghee"};
+    static const phrases deep{"deep fry", "deep fryer", "fryer"};
+    static const phrases shallow{"fry", "oil", "fat", "lard"};
+    return deep.are_in(s.said) || (s.heat >= 150 && shallow.are_in(s.said) && fats.are_in(c.names));
 }
 
 /// From 110 °C on sugar is boiled to thread and beyond.
-bool is_hot_sugar(const recipe::component& c, const recipe::step& s) {
-    if (!has_family(c, "sugars") && !has_line(c, {"sugar", "syrup", "honey", "isomalt"}))
-        return false;
-    return (pan_heat(s) >= 110 && !is_hot_oil(c, s)) || says(s, {"to a caramel", "caramelise the"});
+bool is_hot_sugar(const read_component& c, const read_step& s) {
+    static const phrases sugars{"sugar", "syrup", "honey", "isomalt"};
+    static const phrases caramel{"to a caramel", "caramelise the"};
+    const bool is_hot = (s.heat >= 110 && !is_hot_oil(c, s)) || caramel.are_in(s.said);
+    return is_hot && (has_family(c.of, "sugars") || sugars.are_in(c.names));
 }
 
-void add_handling(const recipe::component& c, std::vector<caution>& to) {
+void add_handling(const read_component& c, std::vector<caution>& to) {
+    static const phrases lye{"lye", "sodium hydroxide", "caustic soda"};
+    static const phrases dry_ice{"dry ice", "solid carbon dioxide"};
     const auto any_step = [&](auto is) {
         return std::any_of(c.steps.begin(), c.steps.end(), [&](const auto& s) { return is(c, s); });
     };
@@ -91,11 +120,11 @@ void add_handling(const recipe::component& c, std::vector<caution>& to) {
         to.push_back({"Hot oil: no pan more than half full, nothing wet into it, never left alone. "
                       "If it burns, heat off and lid on; never water.",
                       "common practice"});
-    if (has_line(c, {"lye", "sodium hydroxide", "caustic soda"}))
+    if (lye.are_in(c.names))
         to.push_back({"Lye burns skin and eyes: goggles and gloves, food grade only, the lye into "
                       "cold water and never water onto lye, no aluminium.",
                       "common practice"});
-    if (has_line(c, {"dry ice", "solid carbon dioxide"}))
+    if (dry_ice.are_in(c.names))
         to.push_back({"Dry ice burns the skin and takes the air's place: gloves, a window open, "
                       "never in a closed vessel, none of it left in what is served.",
                       "common practice"});
@@ -129,15 +158,18 @@ void add_cooling(const recipe::component& c, law whose, std::vector<caution>& to
                       "FDA Food Code, 3-501.14 and 3-501.16"});
 }
 
-bool is_held_hot(const recipe::component& c) {
-    const auto is_hot = [](const auto& k) { return has_phrase(k.place.text, "hot"); };
-    return std::any_of(c.keeps.begin(), c.keeps.end(), is_hot) ||
-           std::any_of(c.steps.begin(), c.steps.end(), [](const auto& s) {
-               return says(s, {"hold hot", "keep hot"});
-           });
+bool is_held_hot(const read_component& c) {
+    static const phrases hot{"hot"};
+    static const phrases held{"hold hot", "keep hot"};
+    const auto is_hot = [&](const auto& k) {
+        return hot.are_in(ingredients::compared_words(k.place.text));
+    };
+    return std::any_of(c.of.keeps.begin(), c.of.keeps.end(), is_hot) ||
+           std::any_of(c.steps.begin(), c.steps.end(),
+                       [&](const auto& s) { return held.are_in(s.said); });
 }
 
-void add_hot_holding(const recipe::component& c, law whose, std::vector<caution>& to) {
+void add_hot_holding(const read_component& c, law whose, std::vector<caution>& to) {
     if (!is_held_hot(c)) return;
     if (whose == law::us)
         to.push_back({"Hold it at 57 °C (135 °F) or above.", "FDA Food Code, 3-501.16"});
@@ -149,9 +181,10 @@ void add_hot_holding(const recipe::component& c, law whose, std::vector<caution>
 
 /// Components with honey in them, their own or that of what they are made of.
 std::vector<bool> with_honey(const recipe::recipe& r) {
+    static const phrases honey{"honey"};
     std::vector<bool> result;
     for (const auto& c : r.components)
-        result.push_back(has_line(c, {"honey"}) ||
+        result.push_back(honey.are_in(names_in(c)) ||
                          std::any_of(c.lines.begin(), c.lines.end(), [&](const auto& l) {
                              return l.component && result[*l.component];
                          }));
@@ -184,7 +217,8 @@ std::vector<bool> perishable(const recipe::recipe& r) {
 }
 
 bool is_preserved(const recipe::component& c) {
-    if (has_line(c, {"vinegar"})) return true;
+    static const phrases vinegar{"vinegar"};
+    if (vinegar.are_in(names_in(c))) return true;
     if (!c.mix) return false;
     exact sugar = 0;
     for (const auto& l : c.lines)
@@ -195,13 +229,14 @@ bool is_preserved(const recipe::component& c) {
 } // namespace
 
 std::vector<bool> needs_the_cold(const recipe::recipe& r) {
+    static const phrases chilled{"chilled"};
     const auto animal = perishable(r);
     const auto hazards = hazards_of(r);
     std::vector<bool> result;
     for (std::size_t i = 0; i < r.components.size(); ++i) {
         const auto& c = r.components[i];
         const bool is_chilled = std::any_of(c.keeps.begin(), c.keeps.end(), [](const auto& k) {
-            return has_phrase(k.place.text, "chilled");
+            return chilled.are_in(ingredients::compared_words(k.place.text));
         });
         const bool is_for_cooking =
             std::any_of(hazards[i].begin(), hazards[i].end(), [](const auto& h) {
@@ -220,11 +255,12 @@ std::vector<std::vector<caution>> cautions_of(const recipe::recipe& r) {
     std::vector<std::vector<caution>> result;
     for (std::size_t i = 0; i < r.components.size(); ++i) {
         const auto& c = r.components[i];
+        const auto looked_through = read(c);
         auto all = cautions_for(hazards[i]);
-        add_handling(c, all);
+        add_handling(looked_through, all);
         add_core_heat(hazards[i], whose, all);
         if (cold[i]) add_cooling(c, whose, all);
-        add_hot_holding(c, whose, all);
+        add_hot_holding(looked_through, whose, all);
         if (honey[i])
             all.push_back({"Honey in it: not for infants under twelve months, cooked or not.",
                            "usual advice of health services on infant botulism"});

@@ -84,8 +84,7 @@ double draw(const group& g, std::size_t first, std::size_t last, place at, page&
     if (g.box > 0)
         on.shapes.push_back(rectangle{left + g.box / 2, at.top + g.box / 2, width - g.box,
                                       y - at.top - g.box, g.box});
-    for (const auto x : g.dividers)
-        on.shapes.push_back(line{left + x, at.top, left + x, y, 0.5});
+    for (const auto x : g.dividers) on.shapes.push_back(line{left + x, at.top, left + x, y, 0.5});
     return y;
 }
 

@@ -159,7 +159,7 @@ void settle_backs(std::vector<page>& pages, const styles::style& look, const pap
     }
 }
 
-std::vector<page> imposed(const std::vector<page>& pages, const grid& on, std::size_t copies,
+std::vector<page> imposed(std::vector<page> pages, const grid& on, std::size_t copies,
                           std::optional<flip> over) {
     if (!on.is_cut()) return pages;
     const std::size_t sides = over ? 2 : 1;

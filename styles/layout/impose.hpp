@@ -38,7 +38,7 @@ void settle_backs(std::vector<page>& pages, const styles::style& look, const sty
 /// The sheets of some cards, with cutting marks; each page is repeated `copies` times, and no two
 /// sheets share the copies of one. With a flip the pages are fronts and backs in turn, and so are
 /// the sheets: each back lies behind its front.
-std::vector<page> imposed(const std::vector<page>& pages, const grid& on, std::size_t copies,
+std::vector<page> imposed(std::vector<page> pages, const grid& on, std::size_t copies,
                           std::optional<flip> over);
 
 } // namespace benchcard::layout

@@ -7,6 +7,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdlib>
+#include <limits>
 #include <map>
 
 namespace benchcard::layout {
@@ -34,6 +36,13 @@ struct attempt {
 /// What of an attempt decides whether it is a good one.
 struct outcome {
     std::size_t pages = 0, broken = 0, wrapped = 0;
+    double filled = 0;
+};
+
+/// Whether an attempt will do, and by how much it is too full; negative where there is room left.
+struct trial {
+    bool passes = false;
+    double excess = 0;
 };
 
 std::size_t wrapped_lines(const block& weigh_out) {
@@ -81,27 +90,34 @@ class setter {
         const auto smallest = outcome_of({}, false);
         const bool runs_on = smallest.pages > 1;
         const auto least = runs_on ? outcome_of({}, true) : smallest;
-        const auto as_whole = [&](const outcome& o) {
-            return o.pages <= least.pages && o.broken <= least.broken;
+        const auto room = static_cast<double>(least.pages * arranged_.columns);
+        const auto judged = [&](const outcome& o, std::size_t most_wrapped) {
+            const bool as_whole = o.pages <= least.pages && o.broken <= least.broken;
+            return trial{as_whole && o.wrapped <= most_wrapped, o.filled - room};
         };
-        const auto fits = [&](fitting to) { return as_whole(outcome_of(to, runs_on)); };
+        const auto fits = [&](fitting to) { return judged(outcome_of(to, runs_on), any_number); };
         const auto keeps_lines = [&](fitting to) {
-            const auto o = outcome_of(to, runs_on);
-            return as_whole(o) && o.wrapped <= least.wrapped;
+            return judged(outcome_of(to, runs_on), least.wrapped);
         };
         // Type grows first, but not at the price of all the air; what is left goes to the air.
         fitting best;
-        best.air = fits({.air = some_air}) ? some_air : 0;
+        best.air = fits({.air = some_air}).passes ? some_air : 0;
         best.scale = largest([&](double s) { return keeps_lines({.scale = s, .air = best.air}); });
         // Rows take second lines only where that makes the type much larger.
-        const double wrapping =
-            largest([&](double s) { return fits({.scale = s, .air = best.air}); });
-        if (wrapping > best.scale + much_larger) best.scale = wrapping;
-        if (fits({.scale = best.scale, .air = much_air}))
-            best.words = largest(
-                [&](double w) { return fits({.scale = best.scale, .words = w, .air = much_air}); });
-        best.air = largest(
-            [&](double a) { return fits({.scale = best.scale, .words = best.words, .air = a}); });
+        const auto wrapping = [&](double s) { return fits({.scale = s, .air = best.air}); };
+        const double worth_it = best.scale + much_larger + step;
+        if (worth_it <= 1 && wrapping(worth_it).passes) best.scale = largest(wrapping, worth_it);
+        const auto growing = [&](double w) {
+            return fits({.scale = best.scale, .words = w, .air = much_air});
+        };
+        if (growing(0).passes) {
+            best.words = largest(growing);
+            best.air = much_air;
+        }
+        const auto airing = [&](double a) {
+            return fits({.scale = best.scale, .words = best.words, .air = a});
+        };
+        best.air = largest(airing, best.air);
         return labelled(tried(best, runs_on, purpose::printing).laid.pages);
     }
 
@@ -121,17 +137,39 @@ class setter {
 
   private:
     static constexpr double some_air = 0.35, much_air = 0.55, much_larger = 0.25;
+    static constexpr auto any_number = std::numeric_limits<std::size_t>::max();
 
-    /// The largest number from 0 to 1, in 64ths, that passes; 0 is known to.
-    template <typename Passes> static double largest(const Passes& passes) {
-        constexpr int steps = 64;
-        if (passes(1.0)) return 1.0;
-        int good = 0, bad = steps;
-        while (bad - good > 1) {
-            const int middle = (good + bad) / 2;
-            (passes(static_cast<double>(middle) / steps) ? good : bad) = middle;
+    static constexpr int steps = 64;
+    static constexpr double step = 1.0 / steps;
+
+    /// The largest number from 0 to 1, in steps, that passes; `known` is known to. It is looked for
+    /// where the page should be just full, and half way wherever that leads nowhere.
+    template <typename Tries> static double largest(const Tries& tries, double known = 0) {
+        struct end {
+            double at;
+            double excess;
+        };
+        end good{known, tries(known).excess};
+        end bad{1, 0};
+        if (const auto most = tries(1.0); most.passes)
+            return 1;
+        else
+            bad.excess = most.excess;
+        int passed = static_cast<int>(known * steps), failed = steps;
+        int in_a_row = 0; // so often the same end was moved
+        while (failed - passed > 1) {
+            int middle = (passed + failed) / 2;
+            if (good.excess < 0 && bad.excess > 0 && std::abs(in_a_row) < 2) {
+                const double share = good.excess / (good.excess - bad.excess);
+                const double full = good.at + (bad.at - good.at) * share;
+                middle = std::clamp(static_cast<int>(full * steps), passed + 1, failed - 1);
+            }
+            const auto made = tries(middle * step);
+            (made.passes ? good : bad) = {middle * step, made.excess};
+            (made.passes ? passed : failed) = middle;
+            in_a_row = made.passes ? std::max(in_a_row, 0) + 1 : std::min(in_a_row, 0) - 1;
         }
-        return static_cast<double>(good) / steps;
+        return passed * step;
     }
 
     /// A sheet that is wider than high holds two halves side by side, the one of some that takes
@@ -173,8 +211,8 @@ class setter {
     attempt tried(fitting to, bool runs_on, purpose wanted) const {
         if (arranged_.left_share > 0) {
             auto a = spread_at(to, arranged_, wanted);
-            if (a.laid) return {{{std::move(*a.laid)}, 0}, a.wrapped};
-            return {{std::vector<page>(2), 1}, a.wrapped}; // two pages are what it must not take
+            if (a.laid) return {{{std::move(*a.laid)}, 0, 0}, a.wrapped};
+            return {{std::vector<page>(2), 1, 0}, a.wrapped}; // two pages are what it must not take
         }
         auto with = composed(to, ready_, area_.width());
         attempt made;
@@ -195,18 +233,21 @@ class setter {
         return made;
     }
 
-    stack stack_with_foot(parts& of, const composing& with, composing foot_with,
-                          bool runs_on, purpose wanted) const {
+    stack stack_with_foot(parts& of, const composing& with, composing foot_with, bool runs_on,
+                          purpose wanted) const {
         foot_with.long_foot = foot_is_long(foot_with, mark(0, false, runs_on, 0));
         if (foot_with.long_foot) of.bottom.push_back(compose_long_foot(with));
         std::map<const page_mark*, block> feet; // each is asked for several times
         const auto stack_of = [&](std::size_t count) {
-            return stacked(of, area_, [&](std::size_t index, bool last) {
-                const auto& with_mark = mark(index, last, runs_on, count);
-                const auto [known, is_new] = feet.try_emplace(&with_mark);
-                if (is_new) known->second = compose_foot(foot_with, with_mark);
-                return &known->second;
-            }, wanted);
+            return stacked(
+                of, area_,
+                [&](std::size_t index, bool last) {
+                    const auto& with_mark = mark(index, last, runs_on, count);
+                    const auto [known, is_new] = feet.try_emplace(&with_mark);
+                    if (is_new) known->second = compose_foot(foot_with, with_mark);
+                    return &known->second;
+                },
+                wanted);
         };
         auto laid = stack_of(0);
         // How many pages there are is known when they are; then it stands in the foot of each.
@@ -235,7 +276,8 @@ class setter {
             outcomes_.try_emplace({to.scale, to.words, to.air, runs_on ? 1.0 : 0.0});
         if (is_new) {
             const auto made = tried(to, runs_on, purpose::counting);
-            known->second = {made.laid.pages.size(), made.laid.broken, made.wrapped};
+            known->second = {made.laid.pages.size(), made.laid.broken, made.wrapped,
+                             made.laid.filled};
         }
         return known->second;
     }

@@ -8,7 +8,8 @@ namespace {
 std::optional<page> one_page(const parts& of, const area& on, purpose wanted,
                              const block& foot = {}) {
     if (on.height() <= 0) return std::nullopt;
-    auto made = stacked(of, on, [&](std::size_t, bool) { return &foot; }, wanted);
+    auto made = stacked(
+        of, on, [&](std::size_t, bool) { return &foot; }, wanted);
     if (made.pages.size() > 1 || made.broken > 0) return std::nullopt;
     return std::move(made.pages.front());
 }

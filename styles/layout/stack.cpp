@@ -21,13 +21,15 @@ class stacker {
         for (const auto& b : parts_.top) place(b);
         const double bottom = height_with_space(parts_.bottom);
         const double last_limit = limit_with(height_of(foot_(pages_.size() - 1, true)->groups));
+        const double filled =
+            static_cast<double>(frames_) + (y_ + bottom - top_) / std::max(last_limit - top_, 1.0);
         if (y_ + bottom <= last_limit + slack) {
             limit_ = last_limit;
             y_ = last_limit - bottom;
         }
         for (const auto& b : parts_.bottom) place(b);
         for (std::size_t i = 0; prints_ && i < pages_.size(); ++i) draw_foot(i);
-        return {std::move(pages_), broken_};
+        return {std::move(pages_), broken_, filled};
     }
 
   private:

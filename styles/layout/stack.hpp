@@ -46,6 +46,8 @@ using foot_maker = std::function<const block*(std::size_t index, bool last)>;
 struct stack {
     std::vector<page> pages;
     std::size_t broken = 0;
+    /// How much of them is filled, in columns: 1.5 is one and half of the next.
+    double filled = 0;
 };
 
 /// What the pages are wanted for: to be printed, or only to be counted, and then they are empty.

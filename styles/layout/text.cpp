@@ -3,6 +3,7 @@
 #include "styles/layout/utf8.hpp"
 
 #include <algorithm>
+#include <boost/container/small_vector.hpp>
 #include <linebreak.h>
 #include <string_view>
 
@@ -192,8 +193,11 @@ class line_finder {
     std::size_t from_ = 0, piece_ = 0;
 };
 
-std::vector<stretch> stretches_of(const ready_text& text, type_sizes sizes, double width) {
-    std::vector<stretch> result;
+/// Most texts of a card take a few lines.
+using stretches = boost::container::small_vector<stretch, 8>;
+
+stretches stretches_of(const ready_text& text, type_sizes sizes, double width) {
+    stretches result;
     line_finder finder(text, sizes, width);
     while (!finder.at_end()) result.push_back(finder.next());
     return result;
@@ -233,12 +237,11 @@ class ink_finder {
     std::size_t piece_ = 0;
 };
 
-std::vector<type_line> lines_of(const ready_text& text, const std::vector<stretch>& stretches,
-                                type_sizes sizes) {
+std::vector<type_line> lines_of(const ready_text& text, const stretches& of, type_sizes sizes) {
     std::vector<type_line> lines;
-    lines.reserve(stretches.size());
+    lines.reserve(of.size());
     ink_finder ink(text);
-    for (const auto& s : stretches) {
+    for (const auto& s : of) {
         lines.push_back({.of = &text,
                          .from = s.from,
                          .to = s.to,

@@ -95,10 +95,12 @@ ready_text made_ready(const std::vector<words>& text, const font_metrics& metric
 /// Sets a text in lines no wider than `width` points, as many words in each as will go. A word
 /// that is wider than a line is broken inside.
 std::vector<type_line> broken(const ready_text& text, type_sizes sizes, double width);
+std::vector<type_line> broken(ready_text&& gone, type_sizes sizes, double width) = delete;
 
 /// The same, and where that leaves a last line of hardly a word, in lines a little shorter: as
 /// many, but more even.
 std::vector<type_line> evenly_broken(const ready_text& text, type_sizes sizes, double width);
+std::vector<type_line> evenly_broken(ready_text&& gone, type_sizes sizes, double width) = delete;
 
 /// The width in points of some characters of a text, from `first` to before `last`.
 double part_width(const ready_text& text, std::size_t first, std::size_t last, double size);

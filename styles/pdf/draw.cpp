@@ -6,6 +6,7 @@
 #include <hpdf_doc.h>
 #include <hpdf_objects.h>
 #include <hpdf_pages.h>
+#include <optional>
 
 namespace benchcard::pdf {
 
@@ -70,17 +71,31 @@ struct shape_painter {
     }
 };
 
+/// What the runs of a page are set in, which stays until it is changed.
+struct pen {
+    HPDF_Font font = nullptr;
+    double size = 0;
+    std::optional<styles::colour> ink = {};
+};
+
+void take_up(HPDF_Page on, pen& held, const pen& wanted) {
+    if (held.font != wanted.font || held.size != wanted.size)
+        HPDF_Page_SetFontAndSize(on, wanted.font, number(wanted.size));
+    if (held.ink != wanted.ink) set_fill(on, *wanted.ink);
+    held = wanted;
+}
+
 void draw_run(HPDF_Page on, double height, const text_run& run, const face_in_use& face,
-              const layout::face_metrics& metrics) {
+              const layout::face_metrics& metrics, pen& held) {
     // A text may not be longer than 65,535 bytes, and a character is two.
     constexpr std::size_t most_characters = 30'000;
     const auto characters = layout::characters_of(run.text);
-    HPDF_Page_SetFontAndSize(on, face.font, number(run.size));
-    set_fill(on, run.ink);
+    take_up(on, held, {face.font, run.size, run.ink});
     double x = run.x;
     for (std::size_t from = 0; from < characters.size(); from += most_characters) {
         const auto part = std::u32string_view(characters).substr(from, most_characters);
         HPDF_Page_TextOut(on, number(x), number(height - run.y), face.encoded(part).c_str());
+        if (part.size() == characters.size()) return;
         std::int64_t advance = 0;
         for (const auto code : part) advance += metrics.find(code)->advance;
         x += static_cast<double>(advance) * run.size / 1000;
@@ -110,9 +125,10 @@ void draw_signs(HPDF_Page on, double height, const text_run& run, const faces_in
         const auto sign = drawn_sign(code, run, x, beside, letters);
         mark(on, code);
         for (const auto& s : sign.shapes) std::visit(shape_painter{on, height}, s);
+        pen held;
         HPDF_Page_BeginText(on);
         for (const auto& figures : sign.text)
-            draw_run(on, height, figures, faces[beside.face], letters);
+            draw_run(on, height, figures, faces[beside.face], letters, held);
         HPDF_Page_EndText(on);
         end_mark(on);
         x += fonts.metrics.faces[run.face].find(code)->advance * run.size / 1000;
@@ -142,10 +158,11 @@ void draw(HPDF_Doc document, HPDF_Page on, const layout::page& p, const faces_in
     add_box(document, on, "TrimBox", p.trim.value_or(whole), p.height);
     for (const auto& s : p.shapes) std::visit(shape_painter{on, p.height}, s);
     if (p.text.empty()) return;
+    pen held;
     HPDF_Page_BeginText(on);
     for (const auto& run : p.text)
         if (!run.text.empty() && !is_drawn(run, fonts))
-            draw_run(on, p.height, run, faces[run.face], fonts.metrics.faces[run.face]);
+            draw_run(on, p.height, run, faces[run.face], fonts.metrics.faces[run.face], held);
     HPDF_Page_EndText(on);
     for (const auto& run : p.text)
         if (is_drawn(run, fonts)) draw_signs(on, p.height, run, faces, fonts);

@@ -1,13 +1,12 @@
 #include "styles/pdf/fonts.hpp"
 
 #include "styles/pdf/base_fonts.hpp"
+#include "styles/pdf/installed_fonts.hpp"
 
-#include <fontconfig/fontconfig.h>
 #include <fstream>
 #include <hb-subset.h>
 #include <hb.h>
 #include <memory>
-#include <new>
 
 namespace benchcard::pdf {
 
@@ -105,37 +104,12 @@ layout::face_metrics measures_of(hb_face_t* whole, hb_set_t* codes) {
     return metrics;
 }
 
-using font_configuration = owned<FcConfig, FcConfigDestroy>;
-using pattern = owned<FcPattern, FcPatternDestroy>;
-using object_set = owned<FcObjectSet, FcObjectSetDestroy>;
-using listed_fonts = owned<FcFontSet, FcFontSetDestroy>;
-
-/// The file of an installed font, or an empty text. Matching would quietly give another font,
-/// so this lists, and takes the first by name of those that are exactly what was asked for.
-std::string font_file(FcConfig* installed, const char* family, int weight) {
-    const pattern wanted(FcPatternCreate());
-    FcPatternAddString(wanted.get(), FC_FAMILY, reinterpret_cast<const FcChar8*>(family));
-    FcPatternAddString(wanted.get(), FC_FONTFORMAT, reinterpret_cast<const FcChar8*>("TrueType"));
-    FcPatternAddInteger(wanted.get(), FC_SLANT, FC_SLANT_ROMAN);
-    FcPatternAddInteger(wanted.get(), FC_WEIGHT, weight);
-    FcPatternAddBool(wanted.get(), FC_VARIABLE, FcFalse);
-    const object_set asked(FcObjectSetBuild(FC_FILE, static_cast<const char*>(nullptr)));
-    const listed_fonts found(FcFontList(installed, wanted.get(), asked.get()));
-    std::string first;
-    for (int i = 0; found && i < found->nfont; ++i) {
-        FcChar8* path = nullptr;
-        if (FcPatternGetString(found->fonts[i], FC_FILE, 0, &path) != FcResultMatch) continue;
-        const std::string name = reinterpret_cast<const char*>(path);
-        if (first.empty() || name < first) first = name;
-    }
-    return first;
-}
-
 std::string bytes_of_file(const std::string& path) {
     std::ifstream in(path, std::ios::binary | std::ios::ate);
     std::string bytes(in ? static_cast<std::size_t>(in.tellg()) : 0, '\0');
     in.seekg(0).read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
-    return in ? bytes : std::string();
+    if (!in) bytes.clear();
+    return bytes;
 }
 
 /// Adds a face to the set and to the chains of the weights it serves.
@@ -154,11 +128,10 @@ grammar::diagnostic unreadable_font(const std::string& file) {
             .helps = {{.text = "install the Debian package fonts-noto-core again"}}};
 }
 
-/// Adds an installed font; false when there is none of that name. One that cannot be read is an
+/// Adds the font of a file; false when there is none. One that cannot be read is an
 /// error: to print without it would change how a card looks for want of memory.
-bool add_font(font_set& fonts, FcConfig* installed, const char* family, int weight,
+bool add_font(font_set& fonts, const std::string& file,
               std::initializer_list<layout::weight> serves, grammar::diagnostics& messages) {
-    const auto file = font_file(installed, family, weight);
     if (file.empty()) return false;
     font_program program{bytes_of_file(file)};
     auto measures = measures_of(program);
@@ -236,25 +209,23 @@ std::optional<layout::face_metrics> measures_of(const font_program& program) {
     return measures_of(whole.get(), settable_characters(whole.get()).get());
 }
 
-font_set load_fonts(grammar::diagnostics& messages) {
+font_set load_fonts(grammar::diagnostics& messages, reach wanted) {
     using enum layout::weight;
-    const font_configuration installed(FcInitLoadConfigAndFonts());
-    if (!installed) throw std::bad_alloc();
+    installed_fonts installed;
     font_set fonts;
-    const auto add = [&](const char* family, int weight,
-                         std::initializer_list<layout::weight> serves) {
-        return add_font(fonts, installed.get(), family, weight, serves, messages);
+    const auto add = [&](font_name name, std::initializer_list<layout::weight> serves) {
+        return add_font(fonts, installed.file_of(name), serves, messages);
     };
-    if (!add("Noto Sans", FC_WEIGHT_REGULAR, {regular}) ||
-        !add("Noto Sans", FC_WEIGHT_BOLD, {bold})) {
+    const bool has_text = add({"Noto Sans"}, {regular}) && add({"Noto Sans", true}, {bold});
+    if (!has_text) {
         messages.push_back(missing_text_font());
         fonts = {};
         add_base_fonts(fonts);
     }
-    if (grammar::has_errors(messages)) return fonts;
-    add("Noto Sans Symbols2", FC_WEIGHT_REGULAR, {regular, bold});
-    const bool condensed = add("DejaVu Sans Condensed", FC_WEIGHT_REGULAR, {regular, bold});
-    if (!condensed) add("DejaVu Sans", FC_WEIGHT_REGULAR, {regular, bold});
+    fonts.is_complete = !has_text || wanted == reach::all;
+    if (grammar::has_errors(messages) || !fonts.is_complete) return fonts;
+    add({"Noto Sans Symbols2"}, {regular, bold});
+    add({"DejaVu Sans"}, {regular, bold});
     add_signs(fonts);
     return fonts;
 }

@@ -29,14 +29,19 @@ using face_source = std::variant<font_program, base_font, lettering>;
 struct font_set {
     std::vector<face_source> faces; ///< in the order of `metrics.faces`
     layout::font_metrics metrics;
+    bool is_complete = true; ///< whether there are no further fonts to look in for a character
 };
 
-/// Finds Noto Sans, its symbols and DejaVu Sans through fontconfig and reads their files. This
-/// reads the disk and takes milliseconds: once a process, and not in a stage. Where a
-/// weight of Noto Sans is not installed, cards are set in Helvetica and a `missing-font` message
-/// says so; one that cannot be read is an `unreadable-font` error. Signs that no font has, such as
-/// fractions and boxes, are drawn.
-font_set load_fonts(grammar::diagnostics& messages);
+/// How many of the fonts: those of the text are enough for nearly all cards, and take half the
+/// time.
+enum class reach { text, all };
+
+/// Finds Noto Sans, its symbols and DejaVu Sans and reads their files. This reads the disk and
+/// takes milliseconds: once a process, and not in a stage. Where a weight of Noto Sans is not
+/// installed, cards are set in Helvetica and a `missing-font` message says so; one that cannot be
+/// read is an `unreadable-font` error. Signs that no font has, such as fractions and boxes, are
+/// drawn; not in the fonts of the text alone, which lack what others have.
+font_set load_fonts(grammar::diagnostics& messages, reach wanted = reach::all);
 
 /// What cards are set in where no font at all is installed: Helvetica, and signs that are drawn.
 font_set fonts_of_readers();

@@ -73,7 +73,7 @@ painted look_over(const std::vector<page>& pages, const font_set& fonts) {
     return looked_over(pages, fonts).first;
 }
 
-painted paint(const std::vector<page>& pages, const font_set& fonts, const document_info& info) {
+painted paint(std::vector<page> pages, const font_set& fonts, const document_info& info) {
     auto [result, used] = looked_over(pages, fonts);
     if (grammar::has_errors(result.messages)) return result;
     painting made(fonts, info, std::move(used.by_face));
@@ -82,6 +82,7 @@ painted paint(const std::vector<page>& pages, const font_set& fonts, const docum
         if (!drawn) break;
         if (!pages[i].label.empty()) made.add_label(i, pages[i].label);
         for (const auto& title : pages[i].bookmarks) made.point(made.add_bookmark(title), drawn);
+        pages[i] = {};
     }
     return made.finish();
 }

@@ -34,8 +34,7 @@ struct painted {
 /// Draws pages that were laid out with the metrics of `fonts`. A character that no font has is
 /// a `missing-character` error that names it, never an empty box; where it stands in a recipe only
 /// who has the recipe can say.
-painted paint(const std::vector<layout::page>& pages, const font_set& fonts,
-              const document_info& info);
+painted paint(std::vector<layout::page> pages, const font_set& fonts, const document_info& info);
 
 /// What would keep `paint` from drawing these pages: its messages, and no PDF.
 painted look_over(const std::vector<layout::page>& pages, const font_set& fonts);
