@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <filesystem>
 #include <fmt/format.h>
+#include <iterator>
 
 namespace benchcard::commands {
 
@@ -37,12 +38,11 @@ int print_together(const print_options& options) {
         worst = std::max(worst, code);
         if (code != done) continue;
         job.title += (job.title.empty() ? "" : ", ") + c->meaning.title;
-        job.cards.insert(job.cards.end(), of_file.begin(), of_file.end());
         job.sources.push_back(c->files.sources);
         const auto names = names_of(c->files.sources, options.style);
         from.insert(from.end(), names.begin(), names.end());
-        keep_named(of_file, options.cards);
-        if (options.record) to_record.emplace_back(file, std::move(of_file));
+        if (options.record) keep_named(to_record.emplace_back(file, of_file).second, options.cards);
+        std::ranges::move(of_file, std::back_inserter(job.cards));
     }
     if (worst == done && !are_all_there(options.cards, job.cards)) worst = not_run;
     if (worst != done) {

@@ -17,7 +17,7 @@ struct placed_line {
 struct band {
     double above = 0; ///< from its top to the baseline
     double below = 0;
-    std::vector<placed_line> text = {};
+    boost::container::small_vector<placed_line, 3> text = {};
     std::vector<shape> shapes = {};
 
     double height() const { return above + below; }
@@ -56,7 +56,7 @@ double height_with_space(const std::vector<block>& blocks);
 /// Lines that share a row with others: their first baselines are one.
 struct cell {
     enum class side { left, right, middle };
-    std::vector<type_line> lines;
+    type_lines lines;
     double x = 0; ///< the left end, the right end or the middle of the lines
     side at = side::left;
 };

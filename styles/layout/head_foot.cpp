@@ -38,13 +38,13 @@ void put_tab(band& behind, const rectangle& tab) {
     behind.shapes.push_back(tab);
 }
 
-std::vector<type_line> reversed(std::vector<type_line> lines) {
+type_lines reversed(type_lines lines) {
     for (auto& l : lines) l.ink = styles::white;
     return lines;
 }
 
-std::vector<group> headline_groups(const headline& h, const std::vector<type_line>& title,
-                                   const std::vector<type_line>& batch) {
+std::vector<group> headline_groups(const headline& h, const type_lines& title,
+                                   const type_lines& batch) {
     auto measures = measures_for(h.size, 1.12);
     group row;
     if (!h.has_tab()) {
@@ -87,8 +87,8 @@ double title_size(const composing& with) {
 }
 
 /// What fits of a text on so many lines, with three dots where some was left out.
-std::vector<type_line> shortened(const ready_text& text, const ready_text& dots, double size,
-                                 double width, std::size_t most_lines) {
+type_lines shortened(const ready_text& text, const ready_text& dots, double size, double width,
+                     std::size_t most_lines) {
     constexpr std::size_t most_characters = 300;
     auto lines = broken(text, one_size(size), width);
     if (lines.size() <= most_lines) return lines;
@@ -154,7 +154,7 @@ namespace {
 /// The foot in the first of three forms that goes: all beside the number; the revision beside
 /// it and the footnote under both; or one under the other.
 struct foot_form {
-    std::vector<type_line> beside, beneath, marks;
+    type_lines beside, beneath, marks;
     bool marks_at_right = true;
 
     std::size_t lines() const { return std::max(beside.size(), marks.size()) + beneath.size(); }

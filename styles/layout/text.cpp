@@ -3,7 +3,6 @@
 #include "styles/layout/utf8.hpp"
 
 #include <algorithm>
-#include <boost/container/small_vector.hpp>
 #include <linebreak.h>
 #include <string_view>
 
@@ -237,8 +236,8 @@ class ink_finder {
     std::size_t piece_ = 0;
 };
 
-std::vector<type_line> lines_of(const ready_text& text, const stretches& of, type_sizes sizes) {
-    std::vector<type_line> lines;
+type_lines lines_of(const ready_text& text, const stretches& of, type_sizes sizes) {
+    type_lines lines;
     lines.reserve(of.size());
     ink_finder ink(text);
     for (const auto& s : of) {
@@ -320,11 +319,11 @@ std::vector<text_run> runs_of(const type_line& line) {
     return runs;
 }
 
-std::vector<type_line> broken(const ready_text& text, type_sizes sizes, double width) {
+type_lines broken(const ready_text& text, type_sizes sizes, double width) {
     return lines_of(text, stretches_of(text, sizes, width), sizes);
 }
 
-std::vector<type_line> evenly_broken(const ready_text& text, type_sizes sizes, double width) {
+type_lines evenly_broken(const ready_text& text, type_sizes sizes, double width) {
     constexpr double least_last = 0.22, least_share = 0.76, step = 0.04;
     auto best = stretches_of(text, sizes, width);
     if (best.size() < 2 || best.size() > 6) return lines_of(text, best, sizes);

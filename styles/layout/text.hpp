@@ -2,6 +2,7 @@
 
 #include "styles/layout/page.hpp"
 
+#include <boost/container/small_vector.hpp>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -81,6 +82,9 @@ struct type_line {
     styles::colour ink = styles::black;
 };
 
+/// Most texts of a card are one line or two.
+using type_lines = boost::container::small_vector<type_line, 2>;
+
 /// The runs of a line, from x = 0 on the baseline y = 0.
 std::vector<text_run> runs_of(const type_line& line);
 
@@ -94,13 +98,13 @@ ready_text made_ready(const std::vector<words>& text, const font_metrics& metric
 
 /// Sets a text in lines no wider than `width` points, as many words in each as will go. A word
 /// that is wider than a line is broken inside.
-std::vector<type_line> broken(const ready_text& text, type_sizes sizes, double width);
-std::vector<type_line> broken(ready_text&& gone, type_sizes sizes, double width) = delete;
+type_lines broken(const ready_text& text, type_sizes sizes, double width);
+type_lines broken(ready_text&& gone, type_sizes sizes, double width) = delete;
 
 /// The same, and where that leaves a last line of hardly a word, in lines a little shorter: as
 /// many, but more even.
-std::vector<type_line> evenly_broken(const ready_text& text, type_sizes sizes, double width);
-std::vector<type_line> evenly_broken(ready_text&& gone, type_sizes sizes, double width) = delete;
+type_lines evenly_broken(const ready_text& text, type_sizes sizes, double width);
+type_lines evenly_broken(ready_text&& gone, type_sizes sizes, double width) = delete;
 
 /// The width in points of some characters of a text, from `first` to before `last`.
 double part_width(const ready_text& text, std::size_t first, std::size_t last, double size);

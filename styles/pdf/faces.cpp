@@ -29,16 +29,19 @@ void add_figures(std::set<char16_t>& characters) {
 
 characters_used characters_of(const std::vector<layout::page>& pages, const font_set& fonts) {
     characters_used used{std::vector<std::set<char16_t>>(fonts.faces.size()), {}};
+    std::vector<std::vector<bool>> seen(fonts.faces.size(), std::vector<bool>(0x10000));
     std::set<char32_t> missing;
     for (const auto& p : pages)
         for (const auto& run : p.text)
             for (const auto code : layout::characters_of(run.text)) {
-                const bool known = run.face < used.by_face.size() && code <= 0xFFFF &&
-                                   fonts.metrics.faces[run.face].find(code);
-                if (known)
+                const bool has_face = run.face < seen.size() && code <= 0xFFFF;
+                if (has_face && seen[run.face][code]) continue;
+                if (has_face && fonts.metrics.faces[run.face].find(code)) {
+                    seen[run.face][code] = true;
                     used.by_face[run.face].insert(static_cast<char16_t>(code));
-                else if (missing.insert(code).second)
+                } else if (missing.insert(code).second) {
                     used.missing.emplace_back(code, run.text);
+                }
             }
     for (std::size_t i = 0; i < fonts.faces.size(); ++i)
         if (const auto* drawn = std::get_if<lettering>(&fonts.faces[i]))
