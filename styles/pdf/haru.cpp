@@ -15,8 +15,6 @@ owned_document new_document(first_error& error) {
     owned_document made(HPDF_New(remember_first, &error));
     if (!made) return made;
     HPDF_SetCompressionMode(made.get(), HPDF_COMP_ALL);
-    HPDF_UseUTFEncodings(made.get());
-    HPDF_SetCurrentEncoder(made.get(), "UTF-8"); // of the title, bookmarks and labels
     return made;
 }
 

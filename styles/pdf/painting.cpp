@@ -23,9 +23,27 @@ std::string shortened(const std::string& text) {
     return out;
 }
 
+void append_unit(std::string& to, char32_t unit) {
+    to += static_cast<char>(unit >> 8);
+    to += static_cast<char>(unit & 0xFF);
+}
+
+/// A text string in UTF-16, its bytes from the largest down (ISO 32000-1, 7.9.2.2). The library's
+/// own way to it keeps a table of all characters there are.
+HPDF_Binary text_string(HPDF_Doc document, const std::string& text) {
+    std::string bytes = "\xFE\xFF";
+    for (const auto code : layout::characters_of(text)) {
+        if (code > 0xFFFF) append_unit(bytes, 0xD800 + ((code - 0x10000) >> 10));
+        append_unit(bytes, code > 0xFFFF ? 0xDC00 + (code & 0x3FF) : code);
+    }
+    return HPDF_Binary_New(document->mmgr, reinterpret_cast<HPDF_BYTE*>(bytes.data()),
+                           static_cast<HPDF_UINT>(bytes.size()));
+}
+
 void describe(HPDF_Doc document, const document_info& info) {
-    HPDF_SetInfoAttr(document, HPDF_INFO_TITLE, shortened(info.title).c_str());
-    HPDF_SetInfoAttr(document, HPDF_INFO_PRODUCER, shortened(info.producer).c_str());
+    HPDF_SetInfoAttr(document, HPDF_INFO_PRODUCER, ""); // makes the dictionary written to below
+    HPDF_Dict_Add(document->info, "Title", text_string(document, shortened(info.title)));
+    HPDF_Dict_Add(document->info, "Producer", text_string(document, shortened(info.producer)));
     HPDF_SetViewerPreference(document, HPDF_FIT_WINDOW); // makes the dictionary written to below
     auto* root = document->catalog;
     HPDF_Dict_Add(root, "Lang",
@@ -127,8 +145,9 @@ HPDF_Page painting::put_in(std::size_t at, const layout::page& p) {
 
 HPDF_Outline painting::add_bookmark(const std::string& title, HPDF_Outline under) {
     if (!is_well()) return nullptr;
-    auto* encoder = HPDF_GetEncoder(made_.get(), "UTF-8");
-    return HPDF_CreateOutline(made_.get(), under, shortened(title).c_str(), encoder);
+    auto* made = HPDF_CreateOutline(made_.get(), under, "", nullptr);
+    if (made) HPDF_Dict_Add(made, "Title", text_string(made_.get(), shortened(title)));
+    return made;
 }
 
 void painting::point(HPDF_Outline bookmark, HPDF_Page to) {

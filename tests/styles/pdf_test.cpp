@@ -22,7 +22,7 @@ std::vector<page> pages_of(const styles::card& card, const char* paper) {
 }
 
 pdf::painted painted(const std::vector<page>& pages) {
-    return pdf::paint(pages, real_fonts(), {.title = "Crème caramel ½", .language = "en"});
+    return pdf::paint(pages, real_fonts(), {.title = "Crème caramel ½ 🍰", .language = "en"});
 }
 
 std::string pdf_file(const std::vector<page>& pages, const std::string& name) {
@@ -140,7 +140,7 @@ TEST_CASE("the file says what it is", "[pdf]") {
     for (auto& p : pages_of(samples::short_card(), "a5")) pages.push_back(p);
     const auto file = pdf_file(pages, "info.pdf");
     const auto info = run("pdfinfo -box '" + file + "'").text;
-    CHECK(info.find("Title:           Crème caramel ½\n") != std::string::npos);
+    CHECK(info.find("Title:           Crème caramel ½ 🍰\n") != std::string::npos);
     CHECK(info.find("Producer:        benchcard\n") != std::string::npos);
     CHECK(info.find("Date") == std::string::npos);
     // A5 is 419.53 by 595.28 points.
