@@ -56,17 +56,22 @@ def parse(b):
 def check(b):
     """Checking books of 1,000, 10,000 and 100,000 recipes."""
     counts = [1000, 10_000, 100_000]
-    b.table.heading("checking made-up recipes, in one process")
+    b.table.heading("`check` on a folder of made-up recipes")
     folders = [b.recipes(count) for count in counts]
-    one = in_turn(*[[b.program("check_speed"), folder, "1"] for folder in folders])
+
+    def checking(folder, threads):
+        return [b.benchcard, "check", folder, "--jobs", str(threads)]
+
+    one = in_turn(*[checking(folder, 1) for folder in folders])
     for count, runs in zip(counts, one):
         b.table.add(f"{count} recipes, one thread", [run.work for run in runs], "s")
+        b.table.add("memory", [run.memory / 1024 for run in runs], "MB")
     for smaller, larger in ((0, 1), (1, 2)):
         growth = [more.work / few.work / 10 for few, more in zip(one[smaller], one[larger])]
         b.table.add(f"time for {counts[larger]}, times ten of {counts[smaller]}", growth, most=1.15)
-    two, = in_turn([b.program("check_speed"), folders[1], "2"])
-    b.table.add("10000 recipes, two threads, wall", [run.wall for run in two], "s", most=1)
-    b.table.add("10000 recipes, two threads, work of each", [run.work / 2 for run in two], "s")
+    single, double = in_turn(checking(folders[1], 1), checking(folders[1], 2))
+    b.table.add("10000 recipes, two threads, wall", [run.wall for run in double], "s", most=1)
+    b.table.add("times faster than on one thread, wall", [s.wall / d.wall for s, d in zip(single, double)])
 
 
 def start(b):
@@ -108,6 +113,13 @@ def print_(b):
     alone, many = in_turn([b.benchcard, "print", recipes[0], "-o", output], [b.benchcard, "print", *recipes, "-o", output])
     b.table.add("cards a second, start and all", [len(cards) / run.work for run in many], least=2000)
     b.table.add("work a card, less that of the start", [(m.work - a.work) / len(cards) * 1e3 for a, m in zip(alone, many)], "ms")
+
+    b.table.heading("printing a folder of 1,000 recipes as a book, wall")
+    book = [b.benchcard, "print", b.recipes(1000), "-o", output, "--jobs"]
+    single, double = in_turn([*book, "1"], [*book, "2"])
+    b.table.add("one thread", [run.wall for run in single], "s")
+    b.table.add("cards a second on two threads, times that on one", [s.wall / d.wall for s, d in zip(single, double)],
+                least=1.8)
 
     b.table.heading("memory of printing")
     by_count = {}

@@ -8,6 +8,7 @@ GROFF_SPECIAL = str.maketrans({"\\": "\\e"})
 TEX_SPECIAL = str.maketrans({c: "\\" + c for c in "&%$#_{}"} | {
     "~": "\\textasciitilde{}", "^": "\\textasciicircum{}", "\\": "\\textbackslash{}", "°": "\\textdegree{}",
     "½": "$\\frac12$", "¼": "$\\frac14$", "¾": "$\\frac34$", "⅓": "$\\frac13$", "⅔": "$\\frac23$",
+    "⅛": "$\\frac18$", "⅜": "$\\frac38$", "⅝": "$\\frac58$", "⅞": "$\\frac78$",
     "×": "$\\times$", "·": "\\textperiodcentered{}", "–": "--", "\u00a0": "~", "•": "\\textbullet{}"})
 
 
