@@ -1,9 +1,11 @@
 #include "grammar/parse.hpp"
 
+#include "grammar/limits.hpp"
 #include "grammar/reading.hpp"
 #include "grammar/settings.hpp"
 #include "grammar/suggest.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace benchcard::grammar {
@@ -64,9 +66,6 @@ std::size_t first_control(std::string_view line) {
     return line.npos;
 }
 
-constexpr std::size_t longest_name = 120;    ///< characters; what a card can hold
-constexpr std::size_t longest_line = 10'000; ///< bytes; three printed pages, far more than a step
-
 class reader {
   public:
     explicit reader(const source& text) : text_(text) {
@@ -74,8 +73,16 @@ class reader {
     }
 
     parsed read_all() {
-        for (std::size_t number = 1; number <= text_.line_count();) number = read_line(number);
-        if (!seen_content_)
+        if (text_.text().size() > limits::file_bytes)
+            stop_at(1, fmt::format("this file has {} bytes; at most {} can be read",
+                                   text_.text().size(), limits::file_bytes));
+        const auto last = std::min(text_.line_count(), limits::lines);
+        for (std::size_t number = 1; number <= last && !is_full_;) number = read_line(number);
+        const auto count = text_.line_count() - text_.line(text_.line_count()).empty();
+        if (count > limits::lines && !is_full_)
+            stop_at(limits::lines + 1, fmt::format("this file has {} lines; at most {} can be read",
+                                                   count, limits::lines));
+        if (!seen_content_ && !is_full_)
             say("no-recipe", {text_.file(), 0, 0}, "there is no recipe in this file",
                 {{"a recipe begins with its name: `recipe: Pear tart`", {}}});
         return std::move(result_);
@@ -86,6 +93,8 @@ class reader {
     parsed result_;
     bool seen_content_ = false;
     bool seen_recipe_ = false;
+    bool is_full_ = false; ///< there was more of something than can be read
+    std::size_t components_ = 0, definitions_ = 0, lines_ = 0, steps_ = 0, brackets_ = 0;
 
     block& now() { return result_.tree.blocks.back(); }
 
@@ -112,6 +121,28 @@ class reader {
         now().items.emplace_back(std::move(value), std::move(comments));
     }
 
+    /// Says why nothing is read from a line on, and keeps the rest as it is.
+    void stop_at(std::size_t number, std::string message, std::string_view among = "files") {
+        say("too-many", without_blanks(span_of_lines(number, number), text_.line(number)),
+            std::move(message),
+            {{fmt::format("nothing is read from here on: divide it among several {}", among), {}}});
+        keep(unread{span_of_lines(number, text_.line_count())});
+        is_full_ = true;
+    }
+
+    /// Counts so many more of something; where that is too many, reading ends at a line.
+    bool has_room(std::size_t number, std::size_t& count, std::size_t more, std::size_t most,
+                  std::string_view what, std::string_view among = "files") {
+        count += more;
+        if (count <= most) return true;
+        const auto in = among == "files" ? "a file" : "a component";
+        stop_at(number,
+                fmt::format("with this line {} has {} {}; at most {} can be read", in, count, what,
+                            most),
+                among);
+        return false;
+    }
+
     /// Reads the line, with those that continue it, and returns the number of the next.
     std::size_t read_line(std::size_t number) {
         const auto line = text_.line(number);
@@ -133,10 +164,10 @@ class reader {
     }
 
     bool readable(std::string_view line, span where) {
-        if (line.size() > longest_line) {
+        if (line.size() > limits::line_bytes) {
             say("line-too-long", {where.file, where.begin, where.begin},
                 fmt::format("this line is {} bytes long; at most {} can be read", line.size(),
-                            longest_line),
+                            limits::line_bytes),
                 {{"break it into steps, or go on in a line below that is indented", {}}});
             return false;
         }
@@ -157,7 +188,23 @@ class reader {
                 {{"take it out", {edit{{where.file, at, at + 1}, ""}}}});
             return false;
         }
+        if (const auto pile = first_pile(line, limits::code_points_of_a_character);
+            pile.begin != line.npos) {
+            const auto at = where.begin + static_cast<std::uint32_t>(pile.begin);
+            say("too-many-marks", {where.file, at, at},
+                fmt::format("this character is made of {} code points; at most {} can be printed",
+                            pile.code_points, limits::code_points_of_a_character));
+            return false;
+        }
         return true;
+    }
+
+    /// The same without a message.
+    static bool is_readable(std::string_view line) {
+        return line.size() <= limits::line_bytes &&
+               (is_plain(line) ||
+                (first_not_utf8(line) == line.npos && first_control(line) == line.npos &&
+                 first_pile(line, limits::code_points_of_a_character).begin == line.npos));
     }
 
     std::size_t read_content(std::size_t number, std::string_view line, span where) {
@@ -167,7 +214,7 @@ class reader {
         if (is_step) return read_step(number);
         if (is_setting) return read_setting(number);
         if (begins_as<rules::amount_start>(line))
-            read_ingredient(where);
+            read_ingredient(number, where);
         else
             refuse(line, where);
         return number + 1;
@@ -284,10 +331,8 @@ class reader {
         auto last = number;
         while (last < text_.line_count()) {
             const auto next = text_.line(last + 1);
-            const bool goes_on =
-                indentation(next) > own && next.size() <= longest_line &&
-                !begins_as<rules::blank_line>(next) && !begins_as<rules::step_start>(next) &&
-                first_not_utf8(next) == next.npos && first_control(next) == next.npos;
+            const bool goes_on = indentation(next) > own && !begins_as<rules::blank_line>(next) &&
+                                 !begins_as<rules::step_start>(next) && is_readable(next);
             if (!goes_on) break;
             ++last;
         }
@@ -306,14 +351,23 @@ class reader {
     std::size_t read_step(std::size_t number) {
         const auto last = last_continuation(number);
         const auto where = span_of_lines(number, last);
-        if (!lines_may_stand_here(where, "a step")) return last + 1;
+        if (!lines_may_stand_here(where, "a step") || !short_enough(where, "step")) return last + 1;
+        if (!has_room(number, steps_, 1, limits::steps, "steps", "components")) return last + 1;
         auto s = pad();
         if (attempt(where, [&](input& in) { read<rules::step_line>(in, s); })) {
+            if (!has_room(number, brackets_, brackets_in(s.method), limits::brackets, "brackets"))
+                return last + 1;
             s.method.where = where;
             hint_at_dash(s.method);
             keep(std::move(s.method), std::move(s.comments));
         }
         return last + 1;
+    }
+
+    static std::size_t brackets_in(const step& method) {
+        return static_cast<std::size_t>(
+            std::count_if(method.parts.begin(), method.parts.end(),
+                          [](const auto& part) { return std::holds_alternative<bracket>(part); }));
     }
 
     /// A list with dashes, as it is pasted from elsewhere, would pass for a method.
@@ -331,8 +385,10 @@ class reader {
                {edit{{method.where.file, method.where.begin, only->where.end}, only->text}}}}});
     }
 
-    void read_ingredient(span where) {
-        if (!lines_may_stand_here(where, "an ingredient line")) return;
+    void read_ingredient(std::size_t number, span where) {
+        if (!lines_may_stand_here(where, "an ingredient line") ||
+            !has_room(number, lines_, 1, limits::ingredient_lines, "ingredients", "components"))
+            return;
         auto s = pad();
         if (!attempt(where, [&](input& in) { read<rules::ingredient_line>(in, s); })) return;
         s.line.where = where;
@@ -341,11 +397,24 @@ class reader {
         keep(std::move(s.line), std::move(s.comments));
     }
 
+    /// Of lines that are continued: each of them was looked at before.
+    bool short_enough(span where, std::string_view what) {
+        const auto size = where.end - where.begin;
+        if (size <= limits::line_bytes) return true;
+        say("line-too-long", {where.file, where.begin, where.begin},
+            fmt::format("this {} is {} bytes long, with the lines that continue it; at most {} can "
+                        "be read",
+                        what, size, limits::line_bytes),
+            {{fmt::format("divide it into several {}s", what), {}}});
+        keep(unread{where});
+        return false;
+    }
+
     bool short_enough(const words& name) {
-        if (count_characters(name.text) <= longest_name) return true;
+        if (count_characters(name.text) <= limits::name_characters) return true;
         say("name-too-long", name.where,
             fmt::format("this name is {} characters long; a card can hold {}",
-                        count_characters(name.text), longest_name));
+                        count_characters(name.text), limits::name_characters));
         return false;
     }
 
@@ -361,8 +430,10 @@ class reader {
                              word_begin + static_cast<std::uint32_t>(word.size())};
         if (!entry)
             unknown_setting(line, word, key_where, where);
+        else if (!short_enough(where, entry->word))
+            return last + 1;
         else if (opened_by(entry->name) != block::sort::before)
-            open_block(*entry, key_where, where);
+            open_block(number, *entry, key_where, where);
         else if (!(entry->places & place_of(now().is)))
             misplaced_setting(*entry, key_where, where);
         else
@@ -373,8 +444,9 @@ class reader {
     void unknown_setting(std::string_view line, std::string_view word, span key_where, span where) {
         const auto value = line.substr(line.find(':') + 1);
         say("unknown-setting", key_where,
-            count_characters(word) <= longest_name ? fmt::format("there is no setting `{}`", word)
-                                                   : "there is no such setting",
+            count_characters(word) <= limits::name_characters
+                ? fmt::format("there is no setting `{}`", word)
+                : "there is no such setting",
             suggest_setting(word, key_where, value, without_blanks(where, line), now().is));
         keep(unread{where});
     }
@@ -420,7 +492,14 @@ class reader {
             keep(std::move(*read_setting), std::move(s.comments));
     }
 
-    void open_block(const setting_entry& entry, span key_where, span where) {
+    void open_block(std::size_t number, const setting_entry& entry, span key_where, span where) {
+        if (entry.name == key::ingredient &&
+            !has_room(number, definitions_, 1, limits::ingredients_defined, "own ingredients"))
+            return;
+        if ((entry.name == key::component || entry.name == key::assembly) &&
+            !has_room(number, components_, 1, limits::components, "components"))
+            return;
+        lines_ = steps_ = 0;
         if (entry.name == key::recipe && std::exchange(seen_recipe_, true)) {
             say("second-recipe", key_where, "a file holds one recipe, and this opens a second",
                 {{"a part of the recipe begins with `component:`; another recipe goes in a file of "

@@ -1,6 +1,9 @@
 #include "grammar/recipe_actions.hpp"
 
+#include "grammar/limits.hpp"
+
 #include <algorithm>
+#include <fmt/format.h>
 
 namespace benchcard::grammar {
 
@@ -29,16 +32,27 @@ words words_between(const scratch& s, const char* begin, const char* end) {
 }
 
 exact number_of(std::string_view digits) {
-    constexpr std::size_t most_digits = 7; // ten tonnes, in grams
-    if (digits.size() > most_digits)
+    if (digits.size() > limits::digits)
         throw line_error{"number-too-large", "this number is too large to be an amount in a recipe",
                          digits.begin(), digits.end()};
     return digits_as_number(digits);
 }
 
+exact denominator_of(std::string_view digits) {
+    const auto below = number_of(digits);
+    if (below == 0)
+        throw line_error{"zero-denominator", "a fraction cannot have 0 below the line",
+                         digits.begin(), digits.end()};
+    if (below > limits::parts_of_a_fraction)
+        throw line_error{"number-too-large",
+                         fmt::format("this fraction is of {} parts; at most {} can be measured",
+                                     digits, limits::parts_of_a_fraction),
+                         digits.begin(), digits.end()};
+    return below;
+}
+
 exact decimals_of(std::string_view digits) {
-    constexpr std::size_t most_digits = 9;
-    if (digits.size() > most_digits)
+    if (digits.size() > limits::decimals)
         throw line_error{"number-too-large", "this number has more decimals than can be measured",
                          digits.begin(), digits.end()};
     std::int64_t power = 1;

@@ -66,6 +66,8 @@ struct scratch {
 words words_between(const scratch& s, const char* begin, const char* end);
 /// The whole number that some digits are; a `line_error` where they are too many to be an amount.
 exact number_of(std::string_view digits);
+/// The number below the line of a fraction; a `line_error` where it is 0 or too fine.
+exact denominator_of(std::string_view digits);
 /// The part after the decimal point that some digits are.
 exact decimals_of(std::string_view digits);
 
@@ -78,8 +80,7 @@ template <> struct action<rules::first_digits> { static void apply(const auto& i
 template <> struct action<rules::decimals> { static void apply(const auto& in, scratch& s) { s.value += decimals_of(in.string_view()); } };
 template <> struct action<rules::numerator> { static void apply(const auto& in, scratch& s) { s.numerator = number_of(in.string_view()); s.mixed = true; } };
 template <> struct action<rules::denominator> { static void apply(const auto& in, scratch& s) {
-    const auto below = number_of(in.string_view());
-    if (below == 0) throw line_error{"zero-denominator", "a fraction cannot have 0 below the line", in.begin(), in.end()};
+    const auto below = denominator_of(in.string_view());
     s.value = s.mixed ? exact(s.first + s.numerator / below) : exact(s.first / below);
 } };
 template <int N, int D, char32_t C> struct action<rules::vulgar<N, D, C>> {

@@ -64,6 +64,26 @@ std::size_t first_not_utf8(std::string_view bytes) {
     return bytes.npos;
 }
 
+pile first_pile(std::string_view text, std::size_t most) {
+    pile now{0, 0};
+    utf8proc_int32_t before = 0, state = 0;
+    for (std::size_t i = 0; i < text.size();) {
+        utf8proc_int32_t code = 0;
+        const auto length =
+            utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(text.data() + i),
+                             static_cast<utf8proc_ssize_t>(text.size() - i), &code);
+        if (length <= 0) break;
+        if (i == 0 || utf8proc_grapheme_break_stateful(before, code, &state)) {
+            if (now.code_points > most) return now;
+            now = {i, 0};
+        }
+        ++now.code_points;
+        before = code;
+        i += static_cast<std::size_t>(length);
+    }
+    return now.code_points > most ? now : pile{text.npos, 0};
+}
+
 std::size_t count_characters(std::string_view text) {
     std::size_t count = 0;
     for (std::size_t i = 0; i < text.size(); ++count)

@@ -56,6 +56,15 @@ class source {
 /// The byte at which the first byte that is not UTF-8 stands, or npos.
 std::size_t first_not_utf8(std::string_view bytes);
 
+/// Where a character as a person sees it (an extended grapheme cluster, UAX #29) is made of more
+/// code points than `most`, such as a letter under a pile of accents: the byte at which it begins,
+/// and how many they are. For UTF-8 text; npos where there is none.
+struct pile {
+    std::size_t begin;
+    std::size_t code_points = 0;
+};
+pile first_pile(std::string_view text, std::size_t most);
+
 /// Characters (code points) in a text; a byte that is not UTF-8 counts as one.
 std::size_t count_characters(std::string_view text);
 

@@ -26,7 +26,8 @@ struct record_read {
 
 record_read read_record_at(const std::string& path) {
     if (std::error_code failed; !std::filesystem::exists(path, failed)) return {};
-    const auto file = read_file(path);
+    constexpr std::size_t most = 16 << 20; // some thousand cards
+    const auto file = read_file_up_to(most, path);
     if (!file.is_read) return {{}, fmt::format("{} cannot be read: {}", path, file.failure)};
     auto record = cards::read_record(file.text);
     if (!record) return {{}, path + " is no record of cards, or of another version"};
@@ -70,7 +71,8 @@ class card_checking {
 
     /// Today's cards for an order; none, with the exit code, where they cannot be made.
     std::vector<styles::card> todays(const placed_order& placed, int& code) const {
-        const auto c = compile(options_.file, placed.measures);
+        const auto c = compile(options_.file, placed.measures,
+                               {.only_in = own_folder(options_.confined, options_.file)});
         if (!c) {
             code = not_run;
             return {};

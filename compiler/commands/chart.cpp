@@ -81,9 +81,10 @@ int print_chart(const print_options& options) {
     std::vector<const entry*> entries;
     auto system = options.measures;
     int worst = named.has_failed ? not_run : done;
-    for (const auto& file : paths_of(named)) {
+    for (const auto& recipe : named.all) {
         // A recipe's own cups are read as it says: only the chart is in the measures asked for.
-        auto c = compile(file, measures::system::unstated);
+        auto c = compile(recipe.path, measures::system::unstated,
+                         {.only_in = own_folder(options.confined, recipe)});
         if (!c) {
             worst = not_run;
             continue;

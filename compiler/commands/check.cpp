@@ -43,7 +43,7 @@ class checking {
   private:
     void mend_all(const named_recipes& recipes) {
         for (const auto& recipe : recipes.all)
-            if (!mend_one(recipe.path)) worst_ = not_run;
+            if (!mend_one(recipe)) worst_ = not_run;
     }
 
     void check_all(const named_recipes& recipes) {
@@ -51,8 +51,10 @@ class checking {
         shared_files used(read_file);
         side_by_side<checked> work(count, threads_for(options_.jobs, count), [&](std::size_t i) {
             checked one;
-            const auto c = compile(recipes.all[i].path, options_.measures, std::ref(used),
-                                   [&](std::string_view text) { one.failure += text; });
+            const auto c =
+                compile(recipes.all[i].path, options_.measures,
+                        {std::ref(used), [&](std::string_view text) { one.failure += text; },
+                         own_folder(options_.confined, recipes.all[i])});
             if (c) one.heard = {std::move(c->messages), std::move(c->files.sources)};
             return one;
         });
@@ -68,15 +70,17 @@ class checking {
         }
     }
 
-    bool mend_one(const std::string& file) {
+    bool mend_one(const named_recipe& recipe) {
+        const auto& file = recipe.path;
         const bool is_input = file == "-";
-        const auto read = is_input ? read_standard_input() : read_file(file);
+        const auto reader = confined_to(own_folder(options_.confined, recipe), read_file);
+        const auto read = is_input ? read_standard_input() : reader(file);
         const std::string name = is_input ? "standard input" : file;
         if (!read.is_read) {
             complain(fmt::format("benchcard: {} cannot be read: {}\n", name, read.failure));
             return false;
         }
-        auto m = mend(name, read.text, options_.measures, read_file);
+        auto m = mend(name, read.text, options_.measures, reader);
         const bool must_write = is_input || !m.repairs.empty();
         if (const auto failure = must_write ? write_file(file, m.text) : std::nullopt) {
             complain(fmt::format("benchcard: {}\n", *failure));

@@ -26,6 +26,7 @@ struct check_options {
     check_format format = check_format::text; ///< for people, or for other programs
     bool fix = false;                         ///< makes the repairs that are certain
     std::size_t jobs = 0;                     ///< recipes at once; 0 for one a core
+    bool confined = false;                    ///< reads nothing outside the recipe's own folder
     measures::system measures = measures::system::unstated;
 };
 int check(const check_options& options);
@@ -42,6 +43,7 @@ struct card_check_options {
     std::string file;
     std::string fingerprint; ///< `7K4Q-92`
     placed_order placed;     ///< what it was printed for, where no record says so
+    bool confined = false;   ///< reads nothing outside the recipe's own folder
 };
 
 struct explain_options {
@@ -64,6 +66,7 @@ struct weigh_options {
     std::optional<batch::fit> fit;
     std::vector<exact> batches; ///< several factors, side by side, instead of an order
     bool why = false;           ///< how each amount came about, instead of the table
+    bool confined = false;      ///< reads nothing outside the recipe's own folder
     measures::system measures = measures::system::unstated;
 };
 int weigh(const weigh_options& options);
@@ -86,6 +89,7 @@ struct print_options {
     bool watch = false;                        ///< again whenever one of the files changes
     std::string depfile;                       ///< what was read, for make and ninja; may be empty
     std::size_t jobs = 0;                      ///< recipes at once; 0 for one a core
+    bool confined = false;                     ///< reads nothing outside the recipe's own folder
     measures::system measures = measures::system::unstated;
 };
 int print(const print_options& options);
@@ -116,6 +120,7 @@ struct label_options {
     std::string style, paper;          ///< of the PDF; as in print_options
     std::vector<label::date> made;     ///< when it and its parts were made; none for no date
     std::vector<label::frozen> frozen; ///< when it was in the freezer
+    bool confined = false;             ///< reads nothing outside the recipe's own folder
     measures::system measures = measures::system::unstated;
 };
 /// The draft of a label: the ingredient list, and the date by which it must be used.

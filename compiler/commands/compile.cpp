@@ -2,6 +2,7 @@
 
 #include "compiler/checks/checks.hpp"
 #include "compiler/checks/labels.hpp"
+#include "compiler/checks/shorten.hpp"
 #include "compiler/commands/files.hpp"
 #include "compiler/diagnostics/render.hpp"
 
@@ -20,12 +21,6 @@ void add(grammar::diagnostics& to, grammar::diagnostics more) {
     std::move(more.begin(), more.end(), std::back_inserter(to));
 }
 
-void put_in_order(grammar::diagnostics& messages) {
-    std::stable_sort(messages.begin(), messages.end(), [](const auto& a, const auto& b) {
-        return std::pair(a.where.file, a.where.begin) < std::pair(b.where.file, b.where.begin);
-    });
-}
-
 bool wants_colour(std::FILE* to) {
     const char* no_colour = std::getenv("NO_COLOR");
     const char* terminal = std::getenv("TERM");
@@ -33,13 +28,15 @@ bool wants_colour(std::FILE* to) {
     return ::isatty(::fileno(to)) && !(no_colour && *no_colour) && !is_plain;
 }
 
-bool lacks_a_file(const grammar::diagnostics& messages) {
+bool lacks_text(const grammar::diagnostics& messages) {
     return std::any_of(messages.begin(), messages.end(), [](const auto& m) {
-        return m.kind == "unreadable-file" || m.kind == "circular-use";
+        return m.kind == "unreadable-file" || m.kind == "file-outside" ||
+               m.kind == "circular-use" || m.kind == "too-many-files" || m.kind == "too-many";
     });
 }
 
-/// Names that a missing file would have brought in are not unknown for another reason.
+/// Names that a missing file, or what was not read of one, would have brought in are not unknown
+/// for another reason.
 void drop_what_follows(grammar::diagnostics& messages) {
     std::erase_if(messages, [](const auto& m) {
         return m.kind == "unknown-ingredient" || m.kind == "unknown-volume";
@@ -54,26 +51,26 @@ std::unique_ptr<compiled> compile_text(std::string name, std::string text,
     result->files = recipe::gather(std::move(name), std::move(text), read);
     auto resolved = recipe::resolve(result->files, ingredients::built_in_table(), measures);
     result->meaning = std::move(resolved.meaning);
-    if (lacks_a_file(result->files.messages)) drop_what_follows(resolved.messages);
+    if (lacks_text(result->files.messages)) drop_what_follows(resolved.messages);
     add(result->messages, std::move(result->files.messages));
     add(result->messages, std::move(resolved.messages));
     add(result->messages, checks::check(result->meaning));
     checks::check_labels(result->files, result->meaning, result->messages);
     checks::settle(result->files, result->meaning, result->messages);
-    put_in_order(result->messages);
+    checks::put_in_order(result->messages);
     return result;
 }
 
 std::unique_ptr<compiled> compile(const std::string& path, measures::system measures,
-                                  const recipe::file_reader& read, const saying& say) {
+                                  const reading& how) {
     const bool is_input = path == "-";
     const std::string name = is_input ? "standard input" : path;
-    auto file = is_input ? read_standard_input() : read_file(path);
+    auto file = is_input ? read_standard_input() : confined_to(how.only_in, read_file)(path);
     if (!file.is_read) {
-        say(fmt::format("benchcard: {} cannot be read: {}\n", name, file.failure));
+        how.say(fmt::format("benchcard: {} cannot be read: {}\n", name, file.failure));
         return nullptr;
     }
-    return compile_text(name, std::move(file.text), measures, read);
+    return compile_text(name, std::move(file.text), measures, confined_to(how.only_in, how.used));
 }
 
 std::string shown_messages(const grammar::diagnostics& messages,

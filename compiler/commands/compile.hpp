@@ -1,5 +1,6 @@
 #pragma once
 
+#include "compiler/commands/confined.hpp"
 #include "compiler/commands/files.hpp"
 #include "compiler/measures/systems.hpp"
 #include "compiler/recipe/book.hpp"
@@ -23,11 +24,17 @@ struct compiled {
 /// Where the words go that a command says of one recipe.
 using saying = std::function<void(std::string_view)>;
 
-/// Compiles the file at `path` (`-` is standard input) and all it uses, which `read` gives. Gives
-/// nothing, and says so, when the file itself cannot be read.
+/// How files are read for one recipe.
+struct reading {
+    recipe::file_reader used = read_file; ///< gives the files that it uses
+    saying say = complain;
+    confinement only_in = std::nullopt; ///< of the recipe and of all that it uses
+};
+
+/// Compiles the file at `path` (`-` is standard input) and all it uses. Gives nothing, and says so,
+/// when the file itself cannot be read.
 std::unique_ptr<compiled> compile(const std::string& path, measures::system measures,
-                                  const recipe::file_reader& read = read_file,
-                                  const saying& say = complain);
+                                  const reading& how = {});
 
 /// Compiles a text as if it were read from a file of that name.
 std::unique_ptr<compiled> compile_text(std::string name, std::string text,

@@ -3,8 +3,10 @@
 #include "compiler/commands/conversion.hpp"
 #include "compiler/commands/files.hpp"
 #include "compiler/commands/wrong_line.hpp"
+#include "grammar/limits.hpp"
 #include "grammar/loose.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace benchcard::commands {
@@ -64,7 +66,9 @@ int convert_lines(const convert_options& options) {
     const grammar::source text(0, "standard input", pasted.text);
     std::string out;
     int code = done;
-    for (std::size_t i = 1; i <= text.line_count(); ++i) {
+    const auto count = text.line_count() - text.line(text.line_count()).empty();
+    const auto last = std::min(count, grammar::limits::pasted_lines);
+    for (std::size_t i = 1; i <= last; ++i) {
         const std::string line(text.line(i));
         if (line.find_first_not_of(" \t") == line.npos) continue;
         const bool is_text = grammar::first_not_utf8(line) == line.npos;
@@ -79,6 +83,11 @@ int convert_lines(const convert_options& options) {
                         : fmt::format("{}: not weighed: {}\n", line, reason_of(c));
     }
     const auto written = write_out(out);
+    if (last < count) {
+        complain(fmt::format("benchcard: {} lines were given, and the first {} are converted\n",
+                             count, last));
+        code = recipe_errors;
+    }
     return written == done ? code : written;
 }
 

@@ -1,5 +1,7 @@
 #include "compiler/commands/files.hpp"
 
+#include "grammar/limits.hpp"
+
 #include <atomic>
 #include <cerrno>
 #include <csignal>
@@ -14,8 +16,6 @@
 namespace benchcard::commands {
 
 namespace {
-
-constexpr std::size_t largest_file = 16u << 20;
 
 /// A file descriptor that closes itself.
 class descriptor {
@@ -32,9 +32,13 @@ class descriptor {
     int number_;
 };
 
+constexpr auto no_file = "it is a pipe or a device, not a file";
+
 /// Why the system refused, in words that say more of the file than of the system.
 std::string reason() {
     switch (errno) {
+    case ENXIO: // a socket, or a device that is not there
+        return no_file;
     case ENOENT:
         return "there is no such file";
     case ENOTDIR:
@@ -64,7 +68,7 @@ std::string cannot_write(const std::string& path, const std::string& why) {
     return fmt::format("{} cannot be written: {}", path, why);
 }
 
-recipe::file_text read_all(int from) {
+recipe::file_text read_all(int from, std::size_t most) {
     recipe::file_text result;
     char buffer[1 << 16];
     while (true) {
@@ -73,9 +77,10 @@ recipe::file_text read_all(int from) {
         if (count < 0) return {false, "", reason()};
         if (count == 0) break;
         result.text.append(buffer, static_cast<std::size_t>(count));
-        if (result.text.size() > largest_file)
+        if (result.text.size() > most)
             return {false, "",
-                    fmt::format("it is larger than {} MB, which no recipe is", largest_file >> 20)};
+                    fmt::format("it is larger than {} MB, which is the most that can be read",
+                                most >> 20)};
     }
     result.is_read = true;
     return result;
@@ -203,16 +208,22 @@ void hold_standard_streams() {
 
 void complain(std::string_view text) { write_all(STDERR_FILENO, text); }
 
-recipe::file_text read_standard_input() { return read_all(STDIN_FILENO); }
+recipe::file_text read_standard_input() {
+    return read_all(STDIN_FILENO, grammar::limits::file_bytes);
+}
 
 recipe::file_text read_file(const std::string& path) {
+    return read_file_up_to(grammar::limits::file_bytes, path);
+}
+
+recipe::file_text read_file_up_to(std::size_t most, const std::string& path) {
     const descriptor file(::open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC));
     if (file.number() < 0) return {false, "", reason()};
     struct stat about = {};
     if (::fstat(file.number(), &about) != 0) return {false, "", reason()};
     if (S_ISDIR(about.st_mode)) return {false, "", "it is a folder"};
-    if (!S_ISREG(about.st_mode)) return {false, "", "it is a pipe or a device, not a file"};
-    return read_all(file.number());
+    if (!S_ISREG(about.st_mode)) return {false, "", no_file};
+    return read_all(file.number(), most);
 }
 
 std::optional<std::string> write_file(const std::string& path, std::string_view bytes) {

@@ -93,17 +93,21 @@ std::set<std::size_t> lines_with_errors(const compiled& c) {
     return result;
 }
 
+/// Whether an edit leaves an error in its line, of these. What a step says comes to light only when
+/// it is read: that is no harm.
+bool leaves_error(const compiled& before, const std::set<std::size_t>& wrong, const candidate& c) {
+    return c.kind != "numbered-step" &&
+           wrong.contains(before.files.sources.front().at(c.change.where.begin).line);
+}
+
 /// Whether the edits mend and do no harm. An edit never adds a line, so lines keep their numbers.
 bool is_mended(const compiled& before, const compiled& after, const std::vector<candidate>& edits) {
     if (!grammar::has_errors(before.messages))
         return !grammar::has_errors(after.messages) &&
                weighs_the_same(before.meaning, after.meaning);
     const auto wrong = lines_with_errors(after);
-    return std::none_of(edits.begin(), edits.end(), [&](const candidate& c) {
-        // What a step says comes to light only when it is read: that is no harm.
-        return c.kind != "numbered-step" &&
-               wrong.contains(before.files.sources.front().at(c.change.where.begin).line);
-    });
+    return std::none_of(edits.begin(), edits.end(),
+                        [&](const candidate& c) { return leaves_error(before, wrong, c); });
 }
 
 /// Cuts what is quoted to what a person can take in at a glance.
@@ -120,6 +124,20 @@ std::string in_quotes(std::string_view text) {
 }
 
 constexpr int most_rounds = 10; // a repair may bring another to light
+/// Of the texts that are compiled to see which repairs do harm: a thousand of a usual recipe's
+/// size.
+constexpr std::size_t most_bytes_tried = 4 << 20;
+
+/// Those of some repairs that do no harm, tried half by half.
+std::vector<candidate> harmless(const std::vector<candidate>& edits, const auto& is_harmless) {
+    if (edits.empty()) return {};
+    if (is_harmless(edits)) return edits;
+    if (edits.size() == 1) return {};
+    const auto middle = edits.begin() + static_cast<std::ptrdiff_t>(edits.size() / 2);
+    auto result = harmless({edits.begin(), middle}, is_harmless);
+    for (auto& e : harmless({middle, edits.end()}, is_harmless)) result.push_back(std::move(e));
+    return result;
+}
 
 } // namespace
 
@@ -131,6 +149,7 @@ mended mend(const std::string& name, const std::string& text, measures::system m
     mended result{text, {}, compiled_from(text)};
     // Offsets count from behind a byte order mark, which stays.
     const auto mark = text.size() - result.left->files.sources.front().text().size();
+    auto bytes_left = most_bytes_tried;
     for (int round = 0; round < most_rounds; ++round) {
         const auto& before = *result.left;
         const auto& old = before.files.sources.front();
@@ -140,8 +159,14 @@ mended mend(const std::string& name, const std::string& text, measures::system m
         };
         auto after = compiled_from(made_of(edits));
         if (!is_mended(before, *after, edits)) {
-            std::erase_if(edits, [&](const candidate& c) {
-                return !is_mended(before, *compiled_from(made_of({c})), {c});
+            if (grammar::has_errors(before.messages))
+                std::erase_if(edits, [&, wrong = lines_with_errors(*after)](const candidate& c) {
+                    return leaves_error(before, wrong, c);
+                });
+            edits = harmless(edits, [&](const std::vector<candidate>& some) {
+                if (bytes_left < text.size()) return false;
+                bytes_left -= text.size();
+                return is_mended(before, *compiled_from(made_of(some)), some);
             });
             after = compiled_from(made_of(edits));
             if (!is_mended(before, *after, edits)) edits.clear();

@@ -46,11 +46,17 @@ bool comes_before(const std::string& a, const std::string& b) { return fs::path(
 recipes_found recipes_below(const std::string& folder, std::size_t most_entries) {
     recipes_found found;
     std::vector<fs::path> to_see = {folder};
-    while (!to_see.empty() && most_entries > 0) {
+    auto entries_left = most_entries + 1;
+    while (!to_see.empty() && entries_left > 0) {
         const auto next = std::move(to_see.back());
         to_see.pop_back();
-        for (auto& below : look_into(next, found, most_entries)) to_see.push_back(std::move(below));
+        for (auto& below : look_into(next, found, entries_left)) to_see.push_back(std::move(below));
     }
+    if (entries_left == 0)
+        found.failures.push_back(
+            fmt::format("{} holds more than {} files and folders, and the rest "
+                        "was not looked at",
+                        folder, most_entries));
     std::sort(found.paths.begin(), found.paths.end(), comes_before);
     std::sort(found.failures.begin(), found.failures.end());
     return found;

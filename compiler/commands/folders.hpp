@@ -7,12 +7,13 @@
 namespace benchcard::commands {
 
 /// The recipes in a folder and below it, in the order of their paths: regular files called
-/// `*.recipe`. Hidden folders are left out, and links to folders are not followed.
+/// `*.recipe`. Hidden folders are left out, and links to folders are not followed. Where there is
+/// more to look through than so many entries, that is a failure.
 struct recipes_found {
     std::vector<std::string> paths;
-    std::vector<std::string> failures; ///< the folders that cannot be read, and why
+    std::vector<std::string> failures; ///< the folders that are not read, and why
 };
-recipes_found recipes_below(const std::string& folder, std::size_t most_entries = 10'000'000);
+recipes_found recipes_below(const std::string& folder, std::size_t most_entries = 1'000'000);
 
 /// A recipe that a command is to read.
 struct named_recipe {

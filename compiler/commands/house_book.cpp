@@ -58,6 +58,11 @@ class book {
         from_.insert(from_.end(), made.inputs.begin(), made.inputs.end());
         if (made.code != done) left_out_.push_back(recipe.within);
         if (!made.is_printed) return;
+        if (drawn_.page_count() + made.sheets.size() > most_pages) {
+            left_out_.push_back(recipe.within);
+            ++too_many_;
+            return;
+        }
         entries_.push_back({made.title, drawn_.page_count() + 1});
         if (!in_.how.on.is_cut())
             for (std::size_t i = 0; i < made.sheets.size(); ++i)
@@ -70,13 +75,18 @@ class book {
 
     /// Gives the exit code.
     int write() {
+        if (too_many_ > 0)
+            complain(
+                fmt::format("benchcard: {} has room for {} pages, and {} recipes are left out\n",
+                            in_.options.output, most_pages, too_many_));
         const auto pdf = drawn_.finish(contents());
         if (const int code = say_failures(pdf, {}, complain); code != done) return code;
         if (const auto failure = write_file(in_.options.output, pdf.bytes)) {
             complain(fmt::format("benchcard: {}\n", *failure));
             return not_run;
         }
-        return write_depfile(in_.options, {{in_.options.output, from_}});
+        const int code = write_depfile(in_.options, {{in_.options.output, from_}});
+        return too_many_ > 0 ? not_run : code;
     }
 
   private:
@@ -85,6 +95,7 @@ class book {
     pdf::book drawn_;
     std::vector<cards::book_entry> entries_;
     std::vector<std::string> left_out_, from_;
+    std::size_t too_many_ = 0; ///< recipes beyond the most pages
 
     std::vector<layout::page> contents() const {
         auto how = in_.how;

@@ -27,11 +27,18 @@ int print_label(const label::draft& draft, const compiled& c, const label_option
 } // namespace
 
 int label(const label_options& options) {
-    const auto c = compile(options.file, options.measures);
+    const auto c = compile(options.file, options.measures,
+                           {.only_in = own_folder(options.confined, options.file)});
     if (!c) return not_run;
     int code = done;
     const auto batch = ordered(*c, options.order, options.fit, code);
     if (!batch) return code;
+    if (label::entries_in(c->meaning) > label::most_entries) {
+        complain(fmt::format("benchcard: the list of ingredients, with those of its components, "
+                             "would have more than {} entries\n",
+                             label::most_entries));
+        return recipe_errors;
+    }
     label::draft draft{label::ingredients_of(*batch), safety::law_named(c->meaning.labels), {}};
     if (!options.made.empty())
         draft.date = label::use_by_of(c->meaning, options.made, options.frozen);

@@ -12,7 +12,8 @@ namespace benchcard::commands {
 made_recipe kitchen::deal(const named_recipe& recipe) {
     made_recipe made;
     const auto say = [&](std::string_view text) { made.said += text; };
-    const auto c = compile(recipe.path, options.measures, std::ref(files_), say);
+    const auto c = compile(recipe.path, options.measures,
+                           {std::ref(files_), say, own_folder(options.confined, recipe)});
     if (!c) {
         made.code = not_run;
         return made;

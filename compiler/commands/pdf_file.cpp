@@ -1,5 +1,6 @@
 #include "compiler/commands/pdf_file.hpp"
 
+#include "compiler/checks/shorten.hpp"
 #include "compiler/commands/files.hpp"
 #include "styles/layout/lay_out.hpp"
 #include "styles/layout/utf8.hpp"
@@ -60,6 +61,7 @@ std::optional<styles::style> style_in_file(const std::string& path) {
     const std::vector<grammar::source> sources = {{0, path, std::move(file.text)}};
     grammar::diagnostics messages;
     auto style = styles::read_style(sources.front(), messages);
+    checks::put_in_order(messages);
     complain(shown_messages(messages, sources, stderr));
     if (grammar::has_errors(messages)) return std::nullopt;
     return style;
@@ -223,6 +225,11 @@ std::optional<std::vector<layout::page>> pages_of(const styles::card& card, cons
 
 int write_sheets(std::vector<layout::page> sheets, const print_job& job, const look& how,
                  const pdf::font_set& fonts, const std::string& output, const saying& say) {
+    if (sheets.size() > most_pages) {
+        say(fmt::format("benchcard: {} would have {} pages; at most {} can be written\n", output,
+                        sheets.size(), most_pages));
+        return not_run;
+    }
     const auto pdf = pdf::paint(std::move(sheets), fonts, described(job.title, how));
     if (const int code = say_failures(pdf, job, say); code != done) return code;
     if (const auto failure = write_file(output, pdf.bytes)) {

@@ -47,6 +47,9 @@ std::optional<pdf::font_set> find_fonts(const look& how, pdf::reach wanted);
 std::vector<layout::page> sheets_of(const std::vector<styles::card>& cards, const look& how,
                                     const layout::font_metrics& metrics);
 
+/// The pages that one PDF may have: a book of some ten thousand recipes. One has 17 KB of memory.
+inline constexpr std::size_t most_pages = 50'000;
+
 /// What a PDF says of itself.
 pdf::document_info described(const std::string& title, const look& how);
 

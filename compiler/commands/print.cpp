@@ -27,7 +27,8 @@ int print_together(const print_options& options) {
     std::vector<std::string> from;
     int worst = done;
     for (const auto& file : options.files) {
-        const auto c = compile(file, options.measures);
+        const auto c =
+            compile(file, options.measures, {.only_in = own_folder(options.confined, file)});
         if (!c) {
             worst = not_run;
             continue;

@@ -1,4 +1,5 @@
 #include "compiler/commands/commands.hpp"
+#include "compiler/commands/confined.hpp"
 #include "compiler/commands/files.hpp"
 
 #include <cerrno>
@@ -83,13 +84,14 @@ class file_watch {
 };
 
 /// The recipes and all files that they use, also those that are not there yet.
-std::set<std::string> files_of(const std::vector<std::string>& recipes) {
+std::set<std::string> files_of(const print_options& options) {
     std::set<std::string> result;
-    const auto read = [&](const std::string& path) {
-        result.insert(path);
-        return read_file(path);
-    };
-    for (const auto& recipe : recipes) {
+    for (const auto& recipe : options.files) {
+        const auto reader = confined_to(own_folder(options.confined, recipe), read_file);
+        const auto read = [&](const std::string& path) {
+            result.insert(path);
+            return reader(path);
+        };
         auto file = read(recipe);
         if (file.is_read) recipe::gather(recipe, std::move(file.text), read);
     }
@@ -120,7 +122,7 @@ int watch(const print_options& options, const printer& print) {
     }
     do {
         // Before it is printed, so that a change made meanwhile is seen.
-        files.set(files_of(options.files));
+        files.set(files_of(options));
         print_once(options, print);
     } while (files.wait());
     return not_run;

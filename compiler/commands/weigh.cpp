@@ -28,7 +28,8 @@ std::string text_for(const compiled& c, const weigh_options& options, int& code)
 } // namespace
 
 int weigh(const weigh_options& options) {
-    const auto c = compile(options.file, options.measures);
+    const auto c = compile(options.file, options.measures,
+                           {.only_in = own_folder(options.confined, options.file)});
     if (!c) return not_run;
     int code = done;
     const auto text = text_for(*c, options, code);

@@ -12,7 +12,7 @@ namespace benchcard::editor {
 namespace {
 
 constexpr std::size_t longest_head = 8192;
-constexpr std::size_t longest_body = 1 << 28;
+constexpr std::size_t longest_body = 1 << 24;
 constexpr int deepest_message = 100;
 
 /// What `Content-Length:` says, in whatever case it is written.

@@ -115,11 +115,24 @@ const std::vector<std::string>& token_kinds() {
 
 json tokens(const look& l) {
     const auto at = l.places_of(0);
+    const auto text = l.text().text();
     json data = json::array();
     position last;
+    std::size_t last_offset = 0;
+    // A place in the line of the one before is counted from there: a long line holds thousands.
+    const auto further = [&](const position& from, std::size_t from_offset, std::size_t offset) {
+        const auto between = text.substr(from_offset, offset - from_offset);
+        if (from_offset == 0 || between.find_first_of("\r\n") != between.npos) return at.at(offset);
+        return position{from.line, from.character + units_in(between, l.shows.counted)};
+    };
     for (const auto& m : marker(l).run()) {
-        const auto begin = at.at(m.where.begin), end = at.at(m.where.end);
-        if (begin.line != end.line || begin == end) continue;
+        const auto begin = further(last, last_offset, m.where.begin);
+        const auto end = further(begin, m.where.begin, m.where.end);
+        last_offset = m.where.begin;
+        if (begin.line != end.line || begin == end) {
+            last_offset = 0;
+            continue;
+        }
         const bool is_same = begin.line == last.line;
         for (const auto n :
              {begin.line - last.line, begin.character - (is_same ? last.character : 0),

@@ -121,6 +121,11 @@ std::vector<std::string> compared_words(std::string_view name) {
     return words;
 }
 
+std::size_t words_in(std::string_view compared) {
+    if (compared.empty()) return 0;
+    return 1 + static_cast<std::size_t>(std::count(compared.begin(), compared.end(), ' '));
+}
+
 std::string compared_name(std::string_view name) {
     std::string result;
     each_compared_word(name, [&](std::string_view word) {

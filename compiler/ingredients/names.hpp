@@ -14,6 +14,9 @@ std::vector<std::string> compared_words(std::string_view name);
 /// The same, joined by blanks.
 std::string compared_name(std::string_view name);
 
+/// The words of a name in that form, which one blank each divides.
+std::size_t words_in(std::string_view compared);
+
 /// One word in the singular, by the rules of English spelling: `leaves` → `leaf`,
 /// `berries` → `berry`, `tomatoes` → `tomato`, `glasses` → `glass`.
 std::string singular(std::string_view word);

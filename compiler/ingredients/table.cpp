@@ -74,7 +74,9 @@ void table::add(entry what) {
 void table::add(const std::vector<std::string>& names, std::function<entry()> read) {
     for (const auto& written : names) {
         const auto [name, where] = name_and_country(written);
-        by_name_.emplace(compared_name(name), naming{slots_.size(), where});
+        auto compared = compared_name(name);
+        word_counts_.insert(words_in(compared));
+        by_name_.emplace(std::move(compared), naming{slots_.size(), where});
     }
     slots_.emplace_back().read = std::move(read);
 }
@@ -103,10 +105,17 @@ std::vector<table::naming> table::named(const std::string& compared, const table
     return {};
 }
 
+bool table::has_name_of(std::size_t words) const {
+    for (const table* t = this; t; t = t->below_)
+        if (t->word_counts_.contains(words)) return true;
+    return false;
+}
+
 lookup table::find(std::string_view name, country from) const {
     const auto bare = without_remark(name);
     const auto words = compared_words(bare);
     for (std::size_t first = 0; first < words.size(); ++first) {
+        if (!has_name_of(words.size() - first)) continue;
         const table* holder = nullptr;
         const auto namings = named(joined(words, first), &holder);
         if (namings.empty()) continue;

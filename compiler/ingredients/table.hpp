@@ -7,6 +7,7 @@
 #include <functional>
 #include <memory>
 #include <mutex>
+#include <set>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -57,10 +58,12 @@ class table {
     const table* below_;
     mutable std::deque<slot> slots_;
     std::unordered_multimap<std::string, naming> by_name_;
+    std::set<std::size_t> word_counts_; ///< of these names: no other end of a name is looked up
 
     const entry* entry_at(std::size_t index) const;
     /// All that bear a name, in the order they were added, of the first table that has it.
     std::vector<naming> named(const std::string& compared, const table** holder) const;
+    bool has_name_of(std::size_t words) const;
     void collect_names(std::vector<std::string>& names) const;
 };
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <set>
 
 namespace benchcard::label {
 
@@ -126,9 +127,21 @@ struct made {
 
 class list_maker {
   public:
-    explicit list_maker(const batch::batch& b) : b_(b) {}
+    explicit list_maker(const batch::batch& b) : b_(b), made_(b.components.size()) {}
 
-    made make(std::size_t index) const {
+    made product() { return of(b_.components.size() - 1); }
+
+  private:
+    const batch::batch& b_;
+    std::vector<std::optional<made>> made_;
+
+    /// Each component is listed once, wherever it is used.
+    const made& of(std::size_t index) {
+        if (!made_[index]) made_[index] = make(index);
+        return *made_[index];
+    }
+
+    made make(std::size_t index) {
         const auto& c = b_.components[index];
         made result;
         std::optional<exact> mix = exact(0);
@@ -142,14 +155,11 @@ class list_maker {
         return result;
     }
 
-  private:
-    const batch::batch& b_;
-
     static std::optional<exact> grams_of(const batch::weigh_line& l) {
         return l.grams ? std::optional(l.grams->used) : std::nullopt;
     }
 
-    item item_of(const batch::weigh_line& l) const {
+    item item_of(const batch::weigh_line& l) {
         item result;
         result.used = result.left = grams_of(l);
         result.is_some = l.of->some;
@@ -162,11 +172,11 @@ class list_maker {
             return result;
         }
         result.name = b_.of->components[*l.of->component].title;
-        auto of = make(*l.of->component);
-        const bool is_known = result.used && of.finished && *of.finished > 0;
-        scale(of.items,
-              is_known ? std::optional<exact>(*result.used / *of.finished) : std::nullopt);
-        result.parts = std::move(of.items);
+        const auto& part = of(*l.of->component);
+        const bool is_known = result.used && part.finished && *part.finished > 0;
+        result.parts = part.items;
+        scale(result.parts,
+              is_known ? std::optional<exact>(*result.used / *part.finished) : std::nullopt);
         return result;
     }
 
@@ -230,8 +240,21 @@ void set_percentages(ingredient_list& list) {
 
 } // namespace
 
+std::size_t entries_in(const recipe::recipe& r) {
+    std::vector<std::size_t> counts;
+    for (const auto& c : r.components) {
+        std::set<std::size_t> used;
+        for (const auto& l : c.lines)
+            if (l.component) used.insert(*l.component);
+        auto count = c.lines.size();
+        for (const auto i : used) count = std::min(count + counts[i], most_entries + 1);
+        counts.push_back(count);
+    }
+    return counts.empty() ? 0 : counts.back();
+}
+
 ingredient_list ingredients_of(const batch::batch& b) {
-    auto product = list_maker(b).make(b.components.size() - 1);
+    auto product = list_maker(b).product();
     ingredient_list result;
     result.title = b.of->title;
     result.items = std::move(product.items);

@@ -38,6 +38,12 @@ struct ingredient_list {
     safety::allergens allergens; ///< of the product
 };
 
+/// The entries of a label's list, those of its components among them: as many as no label holds.
+/// Components that are used in several places are in it as often, and more than this is not listed.
+inline constexpr std::size_t most_entries = 2'000;
+/// How many there would be; where there are more than the most, one more than that.
+std::size_t entries_in(const recipe::recipe& r);
+
 /// Art. 18(1) of Reg. (EU) No 1169/2011 and 21 CFR 101.4(a)(1): descending weight as used. Water
 /// that evaporates (`loss:` in an oven, fryer or pot) is deducted from the added water: that of the
 /// component first, then that of those it uses, in proportion. Percentages are of the finished

@@ -1,11 +1,13 @@
 #include "compiler/recipe/book.hpp"
 
+#include "grammar/limits.hpp"
 #include "grammar/parse.hpp"
 
 #include <algorithm>
 #include <filesystem>
 #include <fmt/format.h>
 #include <map>
+#include <utility>
 
 namespace benchcard::recipe {
 
@@ -13,6 +15,7 @@ namespace {
 
 using grammar::key;
 using grammar::severity;
+namespace limits = grammar::limits;
 
 class gatherer {
   public:
@@ -24,21 +27,29 @@ class gatherer {
     }
 
   private:
-    static constexpr std::size_t most_files = 1000;
-
     const file_reader& read_;
     book result_;
     std::map<std::string, std::uint32_t> read_already_;
     std::vector<std::string> chain_; ///< the files being read, each used by the one before it
+    std::size_t bytes_ = 0, components_ = 0; ///< of all files
+    bool is_full_ = false;                   ///< there was more than can be read
 
-    void open(std::string name, std::string text) {
+    void open(std::string name, std::string text, const grammar::words* used_by = nullptr) {
         const auto number = static_cast<std::uint32_t>(result_.sources.size());
         read_already_.emplace(name, number);
+        bytes_ += text.size();
         result_.sources.emplace_back(number, name, std::move(text));
         auto parsed = grammar::parse(result_.sources.back());
         std::move(parsed.messages.begin(), parsed.messages.end(),
                   std::back_inserter(result_.messages));
         const auto uses = uses_of(parsed.tree);
+        components_ += components_in(parsed.tree);
+        if (used_by && components_ > limits::components_of_all) {
+            say_full(*used_by, fmt::format("with this file all that the recipe uses has {} "
+                                           "components; at most {} can be read",
+                                           components_, limits::components_of_all));
+            parsed.tree.blocks.resize(1);
+        }
         result_.trees.push_back(std::move(parsed.tree));
         chain_.push_back(name);
         for (const auto& use : uses) follow(use, name);
@@ -55,6 +66,14 @@ class gatherer {
         return result;
     }
 
+    static std::size_t components_in(const grammar::tree& file) {
+        using sort = grammar::block::sort;
+        return static_cast<std::size_t>(
+            std::count_if(file.blocks.begin(), file.blocks.end(), [](const auto& b) {
+                return b.is == sort::component || b.is == sort::assembly;
+            }));
+    }
+
     void follow(const grammar::words& use, const std::string& from) {
         const auto folder = std::filesystem::path(from).parent_path();
         const auto path = (folder / use.text).lexically_normal().string();
@@ -62,14 +81,27 @@ class gatherer {
             in_chain != chain_.end())
             return say_circle(use, in_chain);
         if (read_already_.contains(path)) return;
-        if (result_.sources.size() >= most_files)
-            return say("too-many-files", use.where,
-                       fmt::format("this recipe uses more than {} files", most_files));
+        if (result_.sources.size() >= limits::files)
+            return say_full(use, fmt::format("this recipe uses more than {} files", limits::files));
+        if (chain_.size() >= limits::files_in_a_chain)
+            return say_full(use, fmt::format("this is the end of a chain of {} files that use one "
+                                             "another; at most {} can be read",
+                                             chain_.size() + 1, limits::files_in_a_chain));
         auto file = read_(path);
-        if (!file.is_read)
-            return say("unreadable-file", use.where,
-                       fmt::format("{} cannot be read: {}", path, file.failure));
-        open(path, std::move(file.text));
+        const auto failure = fmt::format("{} cannot be read: {}", path, file.failure);
+        if (file.is_outside) return say("file-outside", use.where, failure);
+        if (!file.is_read) return say("unreadable-file", use.where, failure);
+        if (bytes_ + file.text.size() > limits::bytes_of_all)
+            return say_full(use,
+                            fmt::format("with this file all that the recipe uses has {} bytes; at "
+                                        "most {} can be read",
+                                        bytes_ + file.text.size(), limits::bytes_of_all));
+        open(path, std::move(file.text), &use);
+    }
+
+    /// Says it once where there are too many files: what follows is more of the same.
+    void say_full(const grammar::words& use, std::string message) {
+        if (!std::exchange(is_full_, true)) say("too-many-files", use.where, std::move(message));
     }
 
     void say_circle(const grammar::words& use, std::vector<std::string>::const_iterator from) {

@@ -15,6 +15,7 @@ struct file_text {
     bool is_read = false;
     std::string text;
     std::string failure;
+    bool is_outside = false; ///< it is not read because it lies where nothing may be read
 };
 
 /// Reads the file at a path. The one way by which a recipe reaches the disk; commands give it.

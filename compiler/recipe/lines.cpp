@@ -10,9 +10,11 @@ namespace benchcard::recipe {
 
 using grammar::severity;
 
-void scope::add_component(const std::string& title, std::size_t index) {
-    components_[ingredients::compared_name(title)] = index;
-    titles_.push_back(title);
+void component_names::add(const std::string& title, std::size_t index) {
+    const auto compared = ingredients::compared_name(title);
+    by_compared_name[compared] = index;
+    word_counts.insert(ingredients::words_in(compared));
+    titles.push_back(title);
 }
 
 scope::meaning scope::of(const std::string& name) const {
@@ -20,10 +22,11 @@ scope::meaning scope::of(const std::string& name) const {
     const auto words = ingredients::compared_words(name);
     std::size_t component_words = 0;
     for (std::size_t first = 0; first < words.size() && !result.component; ++first) {
+        if (!components_.word_counts.contains(words.size() - first)) continue;
         std::string end;
         for (auto i = first; i < words.size(); ++i) end += (i == first ? "" : " ") + words[i];
-        const auto found = components_.find(end);
-        if (found == components_.end()) continue;
+        const auto found = components_.by_compared_name.find(end);
+        if (found == components_.by_compared_name.end()) continue;
         result.component = found->second;
         component_words = words.size() - first;
         std::string before;
@@ -43,8 +46,8 @@ scope::meaning scope::of(const std::string& name) const {
 
 std::vector<std::string> scope::near(const std::string& name) {
     constexpr std::size_t most_asked = 100;
-    if (++asked_ > most_asked) return {};
-    auto result = grammar::nearest(name, titles_, 2);
+    if (++components_.asked > most_asked) return {};
+    auto result = grammar::nearest(name, components_.titles, 2);
     for (auto& other : ingredients_.near(name, 3))
         if (std::find(result.begin(), result.end(), other) == result.end())
             result.push_back(std::move(other));

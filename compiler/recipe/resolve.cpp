@@ -163,12 +163,12 @@ class resolver {
     }
 
     void read_lines_and_steps() {
+        component_names components;
+        for (const auto& [name, i] : by_name_)
+            if (!name.empty()) components.add(blocks_[i].written->title.text, i);
         std::vector<scope> scopes; // one a file: each has its own `measures:`
-        for (const auto system : heads_.systems) {
-            scopes.emplace_back(*result_.meaning.own, system);
-            for (const auto& [name, i] : by_name_)
-                if (!name.empty()) scopes.back().add_component(blocks_[i].written->title.text, i);
-        }
+        for (const auto system : heads_.systems)
+            scopes.emplace_back(*result_.meaning.own, components, system);
         std::vector<version> versions; // one a file
         for (const auto& tree : files_.trees) versions.push_back(version_of(tree));
         for (std::size_t i = 0; i < blocks_.size(); ++i) {

@@ -4,18 +4,29 @@
 #include "grammar/diagnostic.hpp"
 
 #include <map>
+#include <set>
 #include <string>
 #include <vector>
 
 namespace benchcard::recipe {
 
-/// What names mean while a recipe is resolved: its components by their titles, and ingredients.
+/// The components of a recipe with all that it uses, by their titles.
+struct component_names {
+    std::map<std::string, std::size_t> by_compared_name;
+    std::vector<std::string> titles;
+    std::set<std::size_t> word_counts; ///< of the compared names
+    std::size_t asked = 0; ///< how often a known name was looked for that is near to another
+
+    void add(const std::string& title, std::size_t index);
+};
+
+/// What names mean while a file is resolved: components by their titles, and ingredients.
 class scope {
   public:
-    scope(const ingredients::table& ingredients, measures::system system)
-        : ingredients_(ingredients), system_(system) {}
+    scope(const ingredients::table& ingredients, component_names& components,
+          measures::system system)
+        : ingredients_(ingredients), components_(components), system_(system) {}
 
-    void add_component(const std::string& title, std::size_t index);
     /// The component whose lines are read now. Nothing is made of itself: what has its name there
     /// is the ingredient of that name, where there is one.
     void enter(std::size_t index) { inside_ = index; }
@@ -32,16 +43,14 @@ class scope {
     const ingredients::table& ingredients() const { return ingredients_; }
     measures::system system() const { return system_; }
     /// The known names nearest to one that is not known. To the first hundred that are asked
-    /// after: a file with more has another fault than a slip of the pen.
+    /// after: a recipe with more has another fault than a slip of the pen.
     std::vector<std::string> near(const std::string& name);
 
   private:
     const ingredients::table& ingredients_;
+    component_names& components_;
     measures::system system_;
-    std::map<std::string, std::size_t> components_; ///< by compared name
-    std::vector<std::string> titles_;
     std::optional<std::size_t> inside_;
-    std::size_t asked_ = 0;
 };
 
 /// The lines of a block, each with what it weighs as far as that does not depend on another

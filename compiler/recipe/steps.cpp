@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <set>
+#include <unordered_map>
 
 namespace benchcard::recipe {
 
@@ -19,6 +21,10 @@ struct line_words {
     std::vector<std::string> with_preparation;
     std::vector<std::vector<std::string>> other_names;
 };
+
+/// How much is told of other lines beside a message, and how often what was meant is looked for: a
+/// block with more wrong names has another fault than slips of the pen.
+constexpr std::size_t most_named = 20, most_looked_for = 100;
 
 bool all_among(const std::vector<std::string>& wanted, const std::vector<std::string>& words) {
     return std::all_of(wanted.begin(), wanted.end(), [&](const auto& w) {
@@ -56,8 +62,9 @@ class step_reader {
     step_reader(const component& c, grammar::diagnostics& to)
         : lines_(c.lines), station_(c.station), to_(to), spent_(c.lines.size()) {
         for (const auto& l : lines_) words_.push_back(words_of(l));
+        for (std::size_t i = 0; i < words_.size(); ++i) note_words(i);
         for (const auto& text : c.unread)
-            for (auto& word : words_in(text)) unread_words_.push_back(std::move(word));
+            for (auto& word : words_in(text)) unread_words_.insert(std::move(word));
     }
 
     std::vector<step> read(const grammar::block& written) {
@@ -73,14 +80,24 @@ class step_reader {
     }
 
   private:
+    /// A word of a step, and how it is written there.
+    struct mention {
+        grammar::span where;
+        std::string_view word;
+    };
+
     const std::vector<line>& lines_;
     std::string station_;
     grammar::diagnostics& to_;
     std::vector<line_words> words_;
-    std::vector<std::string> unread_words_; ///< of the lines that could not be read
+    std::unordered_map<std::string, std::vector<std::size_t>> with_word_; ///< lines, in order
+    std::set<std::string> unread_words_; ///< of the lines that could not be read
     std::vector<spent> spent_;
     std::vector<step> steps_;
     std::vector<const grammar::step*> written_; ///< the same, as written
+    std::size_t looked_for_ = 0;
+    /// Where each word stands first in the steps, outside brackets; read when it is asked for.
+    std::optional<std::unordered_map<std::string, mention>> mentions_;
 
     /// The words of a text as they are compared, whatever stands between them.
     static std::vector<std::string> words_in(std::string text) {
@@ -96,7 +113,9 @@ class step_reader {
     /// Whether a line that could not be read speaks of all these words: then it is the cause of
     /// what seems to be missing.
     bool is_in_unread(const std::vector<std::string>& words) const {
-        return !words.empty() && all_among(words, unread_words_);
+        return !words.empty() && std::all_of(words.begin(), words.end(), [&](const auto& w) {
+            return unread_words_.contains(w);
+        });
     }
 
     /// The same of a line's name, or of its last word alone: a step may call it by that.
@@ -165,12 +184,34 @@ class step_reader {
         return result;
     }
 
+    void note_words(std::size_t index) {
+        const auto note = [&](const std::vector<std::string>& words) {
+            for (const auto& w : words)
+                if (auto& lines = with_word_[w]; lines.empty() || lines.back() != index)
+                    lines.push_back(index);
+        };
+        note(words_[index].with_preparation);
+        for (const auto& other : words_[index].other_names) note(other);
+    }
+
+    /// Of the lines that have some words, those that have the rarest.
+    const std::vector<std::size_t>& may_be(const std::vector<std::string>& wanted) const {
+        static const std::vector<std::size_t> none;
+        const std::vector<std::size_t>* fewest = nullptr;
+        for (const auto& w : wanted) {
+            const auto found = with_word_.find(w);
+            if (found == with_word_.end()) return none;
+            if (!fewest || found->second.size() < fewest->size()) fewest = &found->second;
+        }
+        return fewest ? *fewest : none;
+    }
+
     /// The lines that some words may mean: those so named exactly, or else those that have them
     /// all.
     std::vector<std::size_t> candidates(const std::string& said) const {
         const auto wanted = ingredients::compared_words(said);
         std::vector<std::size_t> exact_ones, by_name, by_preparation, by_other_name;
-        for (std::size_t i = 0; i < lines_.size(); ++i) {
+        for (const auto i : may_be(wanted)) {
             const auto& w = words_[i];
             if (w.name == wanted) exact_ones.push_back(i);
             if (all_among(wanted, w.name)) by_name.push_back(i);
@@ -213,12 +254,9 @@ class step_reader {
     void say_unknown(const grammar::reference& r) {
         auto message = error_at("unknown-reference", r.name.where,
                                 fmt::format("no line here is called `{}`", r.name.text));
-        std::string all;
-        for (const auto& l : lines_) all += (all.empty() ? "" : ", ") + l.name;
-        if (all.empty())
-            message.notes.push_back({"this block has no ingredient lines", {}});
-        else
-            message.notes.push_back({"the lines here are " + all, {}});
+        message.notes.push_back({lines_.empty() ? "this block has no ingredient lines"
+                                                : "the lines here are " + names_of_lines(),
+                                 {}});
         if (const auto meant = line_meant(r.name.text)) {
             spent_[meant->first].mentioned = true; // so that one slip is not said twice
             message.helps.push_back({fmt::format("the nearest is `[{}]`", meant->second),
@@ -227,8 +265,18 @@ class step_reader {
         to_.push_back(std::move(message));
     }
 
+    std::string names_of_lines() const {
+        std::string all;
+        for (std::size_t i = 0; i < std::min(lines_.size(), most_named); ++i)
+            all += (i == 0 ? "" : ", ") + lines_[i].name;
+        if (lines_.size() > most_named)
+            all += fmt::format(" and {} more", lines_.size() - most_named);
+        return all;
+    }
+
     /// The line that a misspelt reference was meant for, and the words that are nearest to it.
-    std::optional<std::pair<std::size_t, std::string>> line_meant(const std::string& said) const {
+    std::optional<std::pair<std::size_t, std::string>> line_meant(const std::string& said) {
+        if (++looked_for_ > most_looked_for) return std::nullopt;
         std::vector<std::string> all;
         for (const auto& l : lines_) {
             all.push_back(l.name);
@@ -245,11 +293,14 @@ class step_reader {
             error_at("ambiguous-reference", r.name.where,
                      fmt::format("`{}` may mean {} lines here", r.name.text, found.size()));
         for (const auto i : found) spent_[i].mentioned = true;
-        for (const auto i : found)
+        for (std::size_t n = 0; n < std::min(found.size(), most_named); ++n) {
+            const auto& l = lines_[found[n]];
             message.notes.push_back(
-                {fmt::format("{}{}", lines_[i].name,
-                             lines_[i].preparation.empty() ? "" : ", " + lines_[i].preparation),
-                 lines_[i].where});
+                {fmt::format("{}{}", l.name, l.preparation.empty() ? "" : ", " + l.preparation),
+                 l.where});
+        }
+        if (found.size() > most_named)
+            message.notes.push_back({fmt::format("and {} more", found.size() - most_named), {}});
         message.helps.push_back(
             {fmt::format("use the words that only one of them has, as in `[{}]`",
                          lines_[found.front()].name),
@@ -407,46 +458,46 @@ class step_reader {
 
     /// An ingredient that a step names without brackets: its amount is not printed there.
     bool say_plain_mention(std::size_t index) {
-        const auto& wanted = words_[index].name;
-        for (const auto* written : written_)
-            for (const auto& part : written->parts) {
-                const auto* text = std::get_if<grammar::words>(&part);
-                const auto found = text ? word_in(*text, wanted.back()) : std::nullopt;
-                if (!found) continue;
-                const auto word =
-                    text->text.substr(found->begin - text->where.begin, found->end - found->begin);
-                grammar::diagnostic message{
-                    "plain-mention",
-                    severity::hint,
-                    *found,
-                    fmt::format("`{}` stands without brackets, so the card cannot print how much",
-                                word),
-                    {},
-                    {}};
-                message.helps.push_back({fmt::format("write it as `[{}]`", word),
-                                         {grammar::edit{*found, "[" + word + "]"}}});
-                to_.push_back(std::move(message));
-                return true;
-            }
-        return false;
+        if (words_[index].name.empty()) return false;
+        if (!mentions_) read_mentions();
+        const auto found = mentions_->find(words_[index].name.back());
+        if (found == mentions_->end()) return false;
+        const auto& [where, word] = found->second;
+        grammar::diagnostic message{
+            "plain-mention",
+            severity::hint,
+            where,
+            fmt::format("`{}` stands without brackets, so the card cannot print how much", word),
+            {},
+            {}};
+        message.helps.push_back({fmt::format("write it as `[{}]`", word),
+                                 {grammar::edit{where, fmt::format("[{}]", word)}}});
+        to_.push_back(std::move(message));
+        return true;
     }
 
-    /// Where a word stands in some words of a step, in whatever number; nothing where it does not,
-    /// or where the text was folded and its places are not those of the file.
-    static std::optional<grammar::span> word_in(const grammar::words& in,
-                                                const std::string& wanted) {
-        const auto& text = in.text;
-        if (text.size() != in.where.end - in.where.begin) return std::nullopt;
+    void read_mentions() {
+        mentions_.emplace();
+        for (const auto* written : written_)
+            for (const auto& part : written->parts)
+                if (const auto* text = std::get_if<grammar::words>(&part)) add_mentions(*text);
+    }
+
+    /// The words of a part of a step, in whatever number; none where the text was folded and its
+    /// places are not those of the file.
+    void add_mentions(const grammar::words& in) {
+        const std::string_view text = in.text;
+        if (text.size() != in.where.end - in.where.begin) return;
         constexpr std::string_view between = " \t.,;:()!?";
         for (auto begin = text.find_first_not_of(between); begin != text.npos;) {
             const auto end = std::min(text.find_first_of(between, begin), text.size());
-            if (ingredients::compared_name(text.substr(begin, end - begin)) == wanted)
-                return grammar::span{in.where.file,
-                                     in.where.begin + static_cast<std::uint32_t>(begin),
-                                     in.where.begin + static_cast<std::uint32_t>(end)};
+            const auto word = text.substr(begin, end - begin);
+            const grammar::span where{in.where.file,
+                                      in.where.begin + static_cast<std::uint32_t>(begin),
+                                      in.where.begin + static_cast<std::uint32_t>(end)};
+            mentions_->emplace(ingredients::compared_name(word), mention{where, word});
             begin = text.find_first_not_of(between, end);
         }
-        return std::nullopt;
     }
 };
 

@@ -1,8 +1,10 @@
 #include "compiler/recipe/use_order.hpp"
 
 #include "compiler/recipe/scope.hpp"
+#include "grammar/limits.hpp"
 
 #include <algorithm>
+#include <fmt/format.h>
 
 namespace benchcard::recipe {
 
@@ -58,6 +60,26 @@ bool place(std::size_t start, const std::vector<component>& made, std::vector<pr
     return true;
 }
 
+/// Says where components are made of one another in too long a chain; false then. Amounts that are
+/// divided and multiplied all along it would have thousands of digits.
+bool is_shallow(const std::vector<std::size_t>& order, const std::vector<component>& made,
+                grammar::diagnostics& to) {
+    std::vector<std::size_t> depth(made.size(), 1);
+    for (const auto i : order)
+        for (const auto& l : made[i].lines) {
+            if (!l.component) continue;
+            depth[i] = std::max(depth[i], depth[*l.component] + 1);
+            if (depth[i] <= grammar::limits::components_in_a_chain) continue;
+            to.push_back(error_at(
+                "too-deep", l.written->names.front().where,
+                fmt::format("this is the end of a chain of {} components that are made of one "
+                            "another; at most {} can be reckoned",
+                            depth[i], grammar::limits::components_in_a_chain)));
+            return false;
+        }
+    return true;
+}
+
 } // namespace
 
 std::vector<std::size_t> order_by_use(const std::vector<component>& made, std::size_t wanted,
@@ -66,6 +88,7 @@ std::vector<std::size_t> order_by_use(const std::vector<component>& made, std::s
     std::vector<progress> state(made.size(), progress::not_seen);
     for (std::size_t i = 0; i < wanted; ++i)
         if (!place(i, made, state, order, to)) return {};
+    if (!is_shallow(order, made, to)) return {};
     return order;
 }
 

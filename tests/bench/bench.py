@@ -15,6 +15,7 @@ import tempfile
 
 import made_up
 from editing import edits
+from hostile import hostile
 from others import ways
 from timing import RUNS, Table, in_turn
 
@@ -176,7 +177,15 @@ def editor(b):
     b.table.add("the last, times the first after 500", [memory[-1] / memory[0]], most=1.05)
 
 
-PARTS = {"parse": parse, "check": check, "start": start, "print": print_, "others": others, "editor": editor}
+def hostile_(b):
+    """Inputs of 1 MB that are made to be slow or large. Long, and so only where it is named."""
+    b.table.heading("hostile inputs of 1 MB, at most 2 s of work and 256 MB each")
+    b.table.missed += hostile(b.benchcard)
+
+
+PARTS = {"parse": parse, "check": check, "start": start, "print": print_, "others": others, "editor": editor,
+         "hostile": hostile_}
+USUAL = [part for part in PARTS if part != "hostile"]
 
 
 def machine(build):
@@ -198,7 +207,7 @@ def main():
     print(f"  {'':<58} {'median':>9} {'':<6} {'smallest':>9} - {'largest':<9} {'runs':>3}  target")
     with tempfile.TemporaryDirectory(prefix="benchcard-bench-") as scratch:
         b = Bench(build, scratch)
-        for name in parts or PARTS:
+        for name in parts or USUAL:
             PARTS[name](b)
     print(f"\n{b.table.missed} targets missed" if b.table.missed else "\nall targets met")
 

@@ -57,7 +57,8 @@ TEST_CASE("what a command does not take is said", "[commands]") {
             "     = help: all of it: benchcard weigh --help\n");
     refused({"check", "a.recipe", "--mesures=us"},
             "benchcard: check has no option `--mesures`; it has --help, --fix, --format, --card, "
-            "--jobs, --scale, --make, --from, --tin, --flour, --batch, --fit and --measures\n"
+            "--jobs, --scale, --make, --from, --tin, --flour, --batch, --fit, --confined and "
+            "--measures\n"
             "     = help: the nearest is `--measures`\n"
             "     = help: all of it: benchcard check --help\n");
     refused({"weigh", "a.recipe", "--scale", "2", "--scale", "3"},

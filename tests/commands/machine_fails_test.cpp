@@ -1,4 +1,5 @@
 #include "program.hpp"
+#include "shell.hpp"
 
 #include <catch2/catch.hpp>
 #include <chrono>
@@ -20,6 +21,15 @@ std::string long_recipe(int components) {
         text += "component: Dough " + std::to_string(i) + "\n200 g plain flour\n100 g water\n" +
                 "- Mix [flour] with [water]; rest for [1 h].\n";
     return text;
+}
+
+/// The settings of fontconfig for a list of fonts of the test's own: one that is read with little
+/// memory is kept short, and must not be the system's.
+std::string own_fonts(const folder& at) {
+    return at.file("fonts.conf",
+                   "<?xml version=\"1.0\"?><fontconfig><dir>/usr/share/fonts/truetype/noto</dir>"
+                   "<cachedir>" +
+                       (at / "cache") + "</cachedir></fontconfig>");
 }
 
 bool is_whole(const std::string& pdf) {
@@ -103,6 +113,91 @@ TEST_CASE("a font that cannot be read is no font that is not there", "[commands]
     CHECK(r.err.find("NotoSans-Bold.ttf is installed, and cannot be read [unreadable-font]") !=
           r.err.npos);
     CHECK(bytes_of(output) == before);
+}
+
+TEST_CASE("a folder that takes no files is said, and the old PDF in it stands",
+          "[commands][machine]") {
+    const folder at;
+    const auto recipe = at.file("a.recipe", tart);
+    fs::permissions(at.path(), fs::perms(0711)); // the others may go through it
+    fs::create_directory(at / "out");
+    const auto output = at.file("out/a.pdf", "old");
+    fs::permissions(at / "out", fs::perms(0555));
+    const auto r = run({"print", recipe, "-o", output}, {.as_nobody = true});
+    CHECK(r.code == 2);
+    CHECK(r.err == "benchcard: " + output + " cannot be written: its folder takes no new files\n");
+    CHECK(bytes_of(output) == "old");
+    const auto label = run({"label", recipe, "-o", at / "out/b.pdf"}, {.as_nobody = true});
+    CHECK(label.code == 2);
+    const auto mended = at.file("out/b.recipe", "recipe: B\n100 g salt\n1. Mix [salt].\n");
+    const auto fix = run({"check", "--fix", mended}, {.as_nobody = true});
+    CHECK(fix.code == 2);
+    CHECK(fix.err.find("cannot be written: its folder takes no new files") != fix.err.npos);
+    CHECK(bytes_of(mended).find("1. Mix") != std::string::npos);
+    CHECK(fs::exists(at / "out/a.pdf"));
+    CHECK(std::distance(fs::directory_iterator(at / "out"), {}) == 2);
+    fs::permissions(at / "out", fs::perms(0755));
+}
+
+TEST_CASE("a folder that is a place of the system's own takes no PDF", "[commands][machine]") {
+    const folder at;
+    const auto recipe = at.file("a.recipe", tart);
+    for (const std::string output : {"/proc/a.pdf", "/sys/a.pdf"}) {
+        const auto r = run({"print", recipe, "-o", output});
+        CHECK(r.code == 2);
+        CHECK(r.err.starts_with("benchcard: " + output + " cannot be written: "));
+    }
+}
+
+TEST_CASE("a folder that vanishes while a card is printed is said", "[commands][machine]") {
+    const folder at;
+    const auto recipe = at.file("a.recipe", tart);
+    fs::create_directory(at / "out");
+    // The program reads the recipe only when the folder is gone.
+    int code = 0;
+    const auto said = said_by("cd '" + at.path() + "' && { rmdir out; cat a.recipe; } | '" +
+                                  BENCHCARD_PROGRAM + "' print - -o out/a.pdf 2>&1",
+                              &code);
+    CHECK(code == 2);
+    CHECK(said == "benchcard: out/a.pdf cannot be written: there is no folder out\n");
+    CHECK(at.names() == std::vector<std::string>{"a.recipe"});
+}
+
+TEST_CASE("with too little memory the old PDF stands, and it is said", "[commands][machine]") {
+#if defined(__SANITIZE_ADDRESS__) || defined(__SANITIZE_THREAD__)
+    WARN("not run: a sanitizer needs more addresses than can be taken away");
+#else
+    const folder at;
+    const auto fonts = own_fonts(at);
+    const auto recipe = at.file("long.recipe", long_recipe(40));
+    const auto output = at.file("long.pdf", "old");
+    surroundings where{.environment = {{"FONTCONFIG_FILE", fonts}}};
+    REQUIRE(run({"print", recipe, "-o", output}, where).code == 0);
+    int refused = 0, printed = 0;
+    for (long megabytes = 20; printed < 2 && megabytes < 2000; megabytes += 10) {
+        INFO(megabytes << " MB");
+        at.file("long.pdf", "old");
+        fs::remove_all(at / "cache");
+        where.most_memory = megabytes << 20;
+        const auto r = run({"print", recipe, "-o", output}, where);
+        const auto left = bytes_of(output);
+        INFO(r.err);
+        if (r.code == 0) {
+            ++printed;
+            CHECK(is_whole(left));
+        } else {
+            ++refused;
+            CHECK(left == "old");
+            // 127 where there is not even room for the program's own libraries.
+            CHECK((r.code == 2 || r.code == 127));
+            CHECK_FALSE(r.err.empty());
+        }
+        fs::remove_all(at / "cache");
+        CHECK(at.names() == std::vector<std::string>{"fonts.conf", "long.pdf", "long.recipe"});
+    }
+    CHECK(refused > 0);
+    CHECK(printed > 0);
+#endif
 }
 
 } // namespace benchcard::program

@@ -37,6 +37,15 @@ constexpr auto longest_run = std::chrono::seconds(40);
         const rlimit most{size, size};
         if (::setrlimit(RLIMIT_FSIZE, &most) != 0) ::_exit(124);
     }
+    if (where.as_nobody && ::geteuid() == 0) {
+        constexpr uid_t nobody = 65534;
+        if (::setgid(nobody) != 0 || ::setuid(nobody) != 0) ::_exit(123);
+    }
+    if (where.most_memory >= 0) {
+        const auto size = static_cast<rlim_t>(where.most_memory);
+        const rlimit most{size, size};
+        if (::setrlimit(RLIMIT_AS, &most) != 0) ::_exit(124);
+    }
     for (const auto& [name, value] : where.environment) ::setenv(name.c_str(), value.c_str(), 1);
     std::string name = "benchcard";
     std::vector<char*> words = {name.data()};

@@ -21,6 +21,8 @@ struct surroundings {
     std::string err_to = {}; ///< a file or device for standard error
     bool out_closed = false;
     long largest_file = -1; ///< the size a file it writes may have, in bytes, as on a full disk
+    long most_memory = -1;  ///< the addresses it may have, in bytes; not where they are sanitized
+    bool as_nobody = false; ///< without the rights of root, where the tests have them
     std::map<std::string, std::string> environment = {}; ///< set besides what there is
 };
 

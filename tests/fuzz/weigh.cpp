@@ -35,6 +35,7 @@ void say(const batch::batch& b) {
     const auto all = cards::deal(b);
     fuzz::must(all.size() == b.components.size(), "a component has no card");
     html::document_of(all, "a", *styles::built_in_style("station"), *styles::paper_named("a5"));
+    if (label::entries_in(*b.of) > label::most_entries) return;
     const auto list = label::ingredients_of(b);
     for (const auto form : label::forms_of(safety::law::both)) label::open_questions(list, form);
     label::as_text({list, safety::law::both, {}});

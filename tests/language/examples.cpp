@@ -2,6 +2,7 @@
 
 #include "compiler/checks/checks.hpp"
 #include "compiler/checks/labels.hpp"
+#include "compiler/checks/shorten.hpp"
 #include "compiler/diagnostics/pages.hpp"
 #include "compiler/ingredients/names.hpp"
 #include "compiler/measures/kitchen.hpp"
@@ -156,9 +157,7 @@ outcome compile(const std::string& text, const std::map<std::string, std::string
     add(checks::check(o.meaning));
     checks::check_labels(o.files, o.meaning, o.messages);
     checks::settle(o.files, o.meaning, o.messages);
-    std::stable_sort(o.messages.begin(), o.messages.end(), [](const auto& a, const auto& b) {
-        return std::pair(a.where.file, a.where.begin) < std::pair(b.where.file, b.where.begin);
-    });
+    checks::put_in_order(o.messages);
     return o;
 }
 

@@ -13,7 +13,7 @@ namespace benchcard::language {
 /// Kinds, and a recipe for each that cannot be printed on a page, or not in a few lines.
 const std::vector<std::pair<std::string, std::string>>& other_provocations();
 
-/// A thousand files, each used by the one before it.
+/// A recipe that uses a thousand files, one more than there may be with it.
 outcome with_too_many_files();
 
 /// Every kind whose page has no failing example: the above, and those of making a PDF, which

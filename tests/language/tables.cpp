@@ -4,6 +4,7 @@
 #include "compiler/measures/kitchen.hpp"
 #include "compiler/measures/systems.hpp"
 #include "compiler/measures/temperatures.hpp"
+#include "grammar/limits.hpp"
 #include "grammar/settings.hpp"
 
 #include <fmt/format.h>
@@ -74,13 +75,54 @@ std::string kinds_table() {
     return result;
 }
 
+/// `10000` as `10,000`.
+std::string grouped(std::size_t number) {
+    auto result = std::to_string(number);
+    for (auto i = result.size(); i > 3; i -= 3) result.insert(i - 3, ",");
+    return result;
+}
+
+std::string limits_table() {
+    namespace most = grammar::limits;
+    std::string result = "| of | at most | kind |\n| --- | --- | --- |\n";
+    const auto row = [&](std::string_view of, std::size_t number, std::string_view unit,
+                         std::string_view kind) {
+        result += fmt::format("| {} | {}{}{} | `{}` |\n", of, grouped(number),
+                              unit.empty() ? "" : " ", unit, kind);
+    };
+    row("a file", most::file_bytes >> 20, "MB", "too-many");
+    row("lines of a file", most::lines, "", "too-many");
+    row("a line; a step or a note, with the lines that continue it", most::line_bytes, "bytes",
+        "line-too-long");
+    row("a name", most::name_characters, "characters", "name-too-long");
+    row("code points of a letter with its marks", most::code_points_of_a_character, "",
+        "too-many-marks");
+    row("components of a file, the assembly among them", most::components, "", "too-many");
+    row("own ingredients of a file", most::ingredients_defined, "", "too-many");
+    row("ingredients of a component", most::ingredient_lines, "", "too-many");
+    row("steps of a component", most::steps, "", "too-many");
+    row("brackets of a file", most::brackets, "", "too-many");
+    row("digits of a number", most::digits, "", "number-too-large");
+    row("digits behind its point", most::decimals, "", "number-too-large");
+    row("what stands below the line of a fraction", most::parts_of_a_fraction, "",
+        "number-too-large");
+    row("components made of one another in a chain", most::components_in_a_chain, "", "too-deep");
+    row("files of a recipe with all that it uses", most::files, "", "too-many-files");
+    row("files that use one another in a chain", most::files_in_a_chain, "", "too-many-files");
+    row("all these files", most::bytes_of_all >> 20, "MB", "too-many-files");
+    row("components of all these files", most::components_of_all, "", "too-many-files");
+    row("messages of a recipe", most::messages, "", "too-many-messages");
+    return result;
+}
+
 } // namespace
 
 std::vector<std::pair<std::string, std::string>> tables() {
     return {{"settings", settings_table()},
             {"measures", measures_table()},
             {"oven", oven_table()},
-            {"kinds", kinds_table()}};
+            {"kinds", kinds_table()},
+            {"limits", limits_table()}};
 }
 
 } // namespace benchcard::language

@@ -7,7 +7,7 @@
 namespace benchcard::language {
 
 /// The tables of LANGUAGE.md that the program itself knows, by name, as Markdown: its settings,
-/// its measures and its kinds of messages.
+/// its measures, its kinds of messages and its limits.
 std::vector<std::pair<std::string, std::string>> tables();
 
 } // namespace benchcard::language

@@ -47,7 +47,8 @@ card_check_options card_checked(const CLI::App& command, const given& line) {
                                      "letters or digits and two, and not `{}`",
                                      line.card),
                          {"for example: " + example_of("--card")}};
-    return {files.front(), std::move(fingerprint), placed_of(command, line.order, line.measures)};
+    return {files.front(), std::move(fingerprint), placed_of(command, line.order, line.measures),
+            line.checked.confined};
 }
 
 int run_check(const CLI::App& command, given& line) {
@@ -81,6 +82,7 @@ void add_check(CLI::App& app, int& code) {
         ->type_name("7K4Q-92");
     add_jobs(*command, line->checked.jobs);
     add_order(*command, line->order);
+    add_confined(*command, line->checked.confined);
     add_measures(*command, line->measures);
     command->footer(
         examples({"benchcard check tart.recipe", "benchcard check examples",

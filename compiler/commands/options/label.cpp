@@ -111,6 +111,7 @@ void add_label(CLI::App& app, int& code) {
              "How it looks: label, or a file of your own; otherwise label", line->labelled.paper);
     command->add_option("--format", line->format, "json, for other programs; otherwise text")
         ->type_name("FORMAT");
+    add_confined(*command, line->labelled.confined);
     add_measures(*command, line->measures);
     command->footer(
         examples({"benchcard label tart.recipe", "benchcard label tart.recipe --made 2026-04-01",

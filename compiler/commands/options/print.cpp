@@ -133,6 +133,7 @@ void add_print(CLI::App& app, int& code) {
                      "and ninja read it")
         ->type_name("FILE");
     add_jobs(*command, printed.jobs);
+    add_confined(*command, printed.confined);
     add_measures(*command, line->measures);
     command->footer(
         examples({"benchcard print tart.recipe -o tart.pdf",

@@ -45,6 +45,12 @@ void add_look(CLI::App& command, std::string& style, const char* help, std::stri
         ->type_name("SIZE");
 }
 
+void add_confined(CLI::App& command, bool& confined) {
+    command.add_flag("--confined", confined,
+                     "Read nothing outside the folder that is named, or in which\n"
+                     "the recipe lies: for recipes of others");
+}
+
 void add_jobs(CLI::App& command, std::size_t& jobs) {
     command.add_option("--jobs", jobs, "So many recipes at once; otherwise one a core")
         ->type_name("N")

@@ -26,6 +26,9 @@ void add_instead_of(CLI::App& command, CLI::Option* option, const char* name, bo
 /// `--style`, with its help, and `--paper`.
 void add_look(CLI::App& command, std::string& style, const char* help, std::string& paper);
 
+/// `--confined`, where recipes may use others.
+void add_confined(CLI::App& command, bool& confined);
+
 /// `--jobs`, where many recipes can be given.
 void add_jobs(CLI::App& command, std::size_t& jobs);
 

@@ -27,6 +27,7 @@ void add_weigh(CLI::App& app, int& code) {
     add_order(*command, line->order);
     command->add_flag("--why", line->weighed.why,
                       "Show how each amount came about, with its source,\ninstead of the table");
+    add_confined(*command, line->weighed.confined);
     add_measures(*command, line->measures);
     command->footer(examples(
         {"benchcard weigh tart.recipe", "benchcard weigh tart.recipe --make '6 tarts'",

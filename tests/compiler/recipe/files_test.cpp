@@ -130,15 +130,6 @@ TEST_CASE("components stand after those they use, in the order of the file else"
     CHECK(titles(*c) == names{"Base", "Top", "End"});
 }
 
-TEST_CASE("a chain of a thousand components is worked out") {
-    std::string text = "recipe: R\ncomponent: C0\n1 kg water\n";
-    for (int i = 1; i <= 1000; ++i)
-        text += "component: C" + std::to_string(i) + "\nall C" + std::to_string(i - 1) + "\n";
-    const auto c = compiled(text);
-    CHECK(kinds_of(*c).empty());
-    CHECK(c->meaning.product().mix->used == 1000);
-}
-
 TEST_CASE("the assembly stands last, and there is one; a title is given once") {
     const std::string base = "recipe: R\ncomponent: Base\n1 g water\n";
     CHECK(kinds_of(*compiled(base + "assembly: End\n1 g Base\ncomponent: More\n1 g water\n")) ==
