@@ -1,6 +1,8 @@
 #include "compiler/measures/kitchen.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <limits>
 #include <optional>
 
 /// Which cups and spoons a cook would take for a volume: every likely way is listed and weighed
@@ -143,6 +145,26 @@ spooned as_text(const way& chosen, const exact& volume) {
     return {text_of(chosen), chosen.measured, (chosen.measured - volume) / volume};
 }
 
+/// More than `as_good_as_right` by more than a double is ever off.
+constexpr double about_right = 0.02;
+constexpr double any_error = std::numeric_limits<double>::infinity();
+
+/// Two terms that go together, save those that are clearly off by more than a share of the volume.
+std::vector<way> pairs(const std::vector<term>& terms, const exact& volume, double most_off) {
+    const double about = approximately(volume);
+    std::vector<way> result;
+    for (const term& first : terms) {
+        if (first.ml >= volume) continue; // more to it is further off than it is alone
+        for (const term& second : terms) {
+            if (!go_together(first, second)) continue;
+            const double off = approximately(first.ml) + approximately(second.ml) - about;
+            if (std::abs(off) <= most_off * about)
+                result.push_back(measured_with(first, second, volume));
+        }
+    }
+    return result;
+}
+
 bool beyond(const exact& volume, const measures_at_hand& set) {
     const exact most = set.cup ? exact(*set.cup * 999) : exact(set.tablespoon * 8);
     return volume > most * (1 + as_good_as_right) || volume * 32 < set.teaspoon * 3;
@@ -159,17 +181,14 @@ spooned in_cups_and_spoons(millilitres volume, system s) {
     for (const term& t : tablespoon_terms(set)) terms.push_back(t);
     for (const term& t : teaspoon_terms(set)) terms.push_back(t);
 
-    std::vector<way> single, paired;
+    std::vector<way> single;
     const exact as_right = as_good_as_right * wanted;
     for (const term& t : terms) single.push_back(measured_with(t, wanted));
     if (const way* one = best_of(single, nearer, as_right)) return as_text(*one, wanted);
-    for (const term& first : terms) {
-        if (first.ml >= wanted) continue; // more to it is further off than it is alone
-        for (const term& second : terms)
-            if (go_together(first, second)) paired.push_back(measured_with(first, second, wanted));
-    }
-    if (const way* two = best_of(paired, simpler, as_right)) return as_text(*two, wanted);
+    const std::vector<way> right = pairs(terms, wanted, about_right);
+    if (const way* two = best_of(right, simpler, as_right)) return as_text(*two, wanted);
 
+    const std::vector<way> paired = pairs(terms, wanted, any_error);
     const way* one = best_of(single, nearer);
     const way* two = best_of(paired, nearer);
     return as_text(two && nearer(*two, *one) ? *two : *one, wanted);
