@@ -173,7 +173,7 @@ std::string show_item(const item_value& value) {
                       value);
 }
 
-span where_of(const item_value& value) {
+span place_of(const item_value& value) {
     return std::visit([](const auto& node) { return node.where; }, value);
 }
 
@@ -212,7 +212,7 @@ class printer {
 
     void put_item(const item& i) {
         if (std::holds_alternative<empty_line>(i.value)) return;
-        put("  ", show_item(i.value), where_of(i.value));
+        put("  ", show_item(i.value), place_of(i.value));
         for (const auto& c : i.comments) put("    ", c.text, c.where);
     }
 

@@ -30,7 +30,7 @@ template <typename Rule> bool is_wholly(std::string_view text) {
     return !text.empty() && length_matched<Rule>(text) == text.size();
 }
 
-std::string_view trimmed(std::string_view text, std::string_view cut = " \t") {
+std::string_view stripped(std::string_view text, std::string_view cut = " \t") {
     const auto first = text.find_first_not_of(cut);
     if (first == text.npos) return {};
     return text.substr(first, text.find_last_not_of(cut) - first + 1);
@@ -64,7 +64,7 @@ help replace_line(span where, std::string text, std::string_view why) {
 
 help amount_first(span where, std::string_view amount, std::string_view name) {
     constexpr std::string_view between = " \t:,.-";
-    return replace_line(where, fmt::format("{}   {}", trimmed(amount), trimmed(name, between)),
+    return replace_line(where, fmt::format("{}   {}", stripped(amount), stripped(name, between)),
                         "an ingredient line begins with its amount");
 }
 
@@ -179,9 +179,9 @@ std::vector<help> as_either(std::string_view text, span where) {
 } // namespace
 
 std::vector<help> suggest_line(std::string_view line, span where, block::sort in) {
-    const auto text = trimmed(line);
+    const auto text = stripped(line);
     if (text.size() > longest_quoted) return {};
-    if (text.ends_with(':') && text.size() > 1) return as_heading(trimmed(text, " \t:"), where);
+    if (text.ends_with(':') && text.size() > 1) return as_heading(stripped(text, " \t:"), where);
     if (const auto bullet = length_matched<bullet_start>(text);
         bullet > 0 && bullet < text.size()) {
         const auto rest = text.substr(bullet);
@@ -192,7 +192,7 @@ std::vector<help> suggest_line(std::string_view line, span where, block::sort in
                              "a step begins with a dash and a blank")};
     }
     if (const auto [entry, length] = setting_at_start(text); entry && length < text.size()) {
-        const auto value = trimmed(text.substr(length), " \t:");
+        const auto value = stripped(text.substr(length), " \t:");
         if (may_stand(*entry, in) && reads_as(*entry, value))
             return {replace_line(where, fmt::format("{}: {}", entry->word, value),
                                  "a setting is its word, a colon and its value")};
@@ -207,7 +207,7 @@ std::vector<help> suggest_line(std::string_view line, span where, block::sort in
 
 std::vector<help> suggest_setting(std::string_view word, span word_where,
                                   std::string_view written_value, span line_where, block::sort in) {
-    const auto value = trimmed(written_value);
+    const auto value = stripped(written_value);
     if (word.size() > longest_quoted || value.size() > longest_quoted) return {};
     if (is_wholly<amount_with_unit>(value)) return {amount_first(line_where, value, word)};
     if (const auto* meant = setting_meant(word))
@@ -229,13 +229,13 @@ std::vector<help> suggest_setting(std::string_view word, span word_where,
 
 std::vector<help> suggest_bracket(std::string_view between, std::size_t stop, span at) {
     if (between.size() > longest_quoted) return {};
-    const auto read = trimmed(between.substr(0, stop));
-    const auto rest = trimmed(between.substr(stop));
+    const auto read = stripped(between.substr(0, stop));
+    const auto rest = stripped(between.substr(stop));
     if (read.empty()) {
         const auto number = length_matched<rules::counted>(rest);
-        const auto name = trimmed(rest.substr(number));
+        const auto name = stripped(rest.substr(number));
         if (number == 0 || name.empty()) return {};
-        const auto text = fmt::format("{}: {}", name, trimmed(rest.substr(0, number)));
+        const auto text = fmt::format("{}: {}", name, stripped(rest.substr(0, number)));
         return {{fmt::format("for part of an ingredient, its name comes first: `[{}]`", text),
                  {edit{at, text}}}};
     }
@@ -251,7 +251,7 @@ std::vector<help> suggest_bracket(std::string_view between, std::size_t stop, sp
 }
 
 bool reads_like_ingredient(std::string_view step_text) {
-    const auto text = trimmed(step_text);
+    const auto text = stripped(step_text);
     return text.size() <= longest_quoted && !text.ends_with('.') && is_wholly<measured_name>(text);
 }
 

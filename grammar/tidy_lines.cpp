@@ -11,7 +11,7 @@ namespace {
 constexpr std::size_t gap = 3; ///< blanks between the measure and the name, as in `2 cups   flour`
 constexpr std::size_t indent = 2; ///< of a line that goes on with the one above
 
-bool is_blank(char c) { return c == ' ' || c == '\t'; }
+bool is_space_or_tab(char c) { return c == ' ' || c == '\t'; }
 
 std::string padded(std::string text, std::size_t width) {
     const auto has = count_characters(text);
@@ -63,7 +63,7 @@ bool is_list(value_form form) {
 /// `case` of `1 case   Sweet pastry`: where there is room behind the first word of a name, whoever
 /// wrote it took that word for a measure.
 std::string_view counted_word(std::string_view name) {
-    const auto end = std::find_if(name.begin(), name.end(), is_blank);
+    const auto end = std::find_if(name.begin(), name.end(), is_space_or_tab);
     const auto length = static_cast<std::size_t>(end - name.begin());
     const auto rest = name.substr(length);
     const auto room = rest.find_first_not_of(" \t");
@@ -81,7 +81,7 @@ std::string_view trimmed(std::string_view text) {
 std::string one_blanked(std::string_view text) {
     std::string result;
     for (const char c : trimmed(text))
-        if (!is_blank(c))
+        if (!is_space_or_tab(c))
             result += c;
         else if (!result.ends_with(' '))
             result += ' ';

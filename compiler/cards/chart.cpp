@@ -33,7 +33,7 @@ std::string figure_of(const std::optional<spread>& grams) {
     return grams ? measures::on_a_scale({grams->used}).figure : "";
 }
 
-std::array<std::string, 3> figures_of(const chart_row& row) {
+std::array<std::string, 3> row_figures(const chart_row& row) {
     return {figure_of(row.cup), figure_of(row.tablespoon), figure_of(row.teaspoon)};
 }
 
@@ -118,7 +118,7 @@ std::string chart_text(const std::vector<chart_row>& rows, measures::system syst
         wrapped(fmt::format(how_to_read, largest), 0) + "\n\n" +
         line("", {has_cup ? "cup" : "", "tbsp", "tsp"}, fmt::format("a {}", largest), "source");
     for (const auto& row : rows)
-        result += line(row.what->name, figures_of(row), range_of(row), in_short(row.source));
+        result += line(row.what->name, row_figures(row), range_of(row), in_short(row.source));
     const auto legend = legend_of(rows);
     return result + (legend.empty() ? "" : "\n" + legend);
 }
@@ -134,7 +134,7 @@ styles::card chart_card(const std::vector<chart_row>& rows, measures::system sys
     card.table.headings = {"g a tbsp", "g a tsp"};
     if (has_cup) card.table.headings.insert(card.table.headings.begin(), "g a cup");
     for (const auto& row : rows) {
-        const auto figures = figures_of(row);
+        const auto figures = row_figures(row);
         const auto range = range_of(row);
         card.table.rows.push_back({row.what->name,
                                    range.empty() ? "" : fmt::format("({} a {})", range, largest),

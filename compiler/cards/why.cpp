@@ -18,7 +18,7 @@ using batch::weigh_line;
 
 /// A number for a pocket calculator: whole where it ends within nine decimals, else to six and
 /// marked as cut.
-std::string number(const exact& value) {
+std::string in_full(const exact& value) {
     const auto text = measures::in_decimals(value, 9);
     if (value == 0 || grammar::parse_number(text) == std::optional(value)) return text;
     return measures::in_decimals(value, 6) + "…";
@@ -30,10 +30,10 @@ std::string said_whose(measures::system s) {
 }
 
 std::string said_figure(const ingredients::figure& f) {
-    const auto per = f.volume          ? fmt::format("per {} ml", number(f.volume->value))
+    const auto per = f.volume          ? fmt::format("per {} ml", in_full(f.volume->value))
                      : f.piece.empty() ? "each"
                                        : "per " + f.piece;
-    auto result = fmt::format("{} g {}", number((f.low.value + f.high.value) / 2), per);
+    auto result = fmt::format("{} g {}", in_full((f.low.value + f.high.value) / 2), per);
     if (!f.state.empty()) result += ", " + f.state;
     return result;
 }
@@ -44,7 +44,7 @@ class explainer {
 
     std::vector<styles::figures> run() {
         begin(
-            fmt::format("{}: everything × {} ({})", b_.of->title, number(b_.factor), "the batch"));
+            fmt::format("{}: everything × {} ({})", b_.of->title, in_full(b_.factor), "the batch"));
         for (const auto& text : b_.reckoning) add(1, text);
         for (const auto& c : b_.components) explain(c);
         if (worst_ > 0) begin("The largest rounding here is " + said_worst() + ".");
@@ -107,23 +107,23 @@ class explainer {
                 explain_pieces(times, l);
             else if (const auto each = measures::weight_of(*m.in)) {
                 if (each->value == 1)
-                    add(2, fmt::format("{} g{}", number(times), note));
+                    add(2, fmt::format("{} g{}", in_full(times), note));
                 else
-                    add(2, fmt::format("{} {} × {} g = {} g{}", number(times),
-                                       grammar::short_name(*m.in), number(each->value),
-                                       number(times * each->value), note));
+                    add(2, fmt::format("{} {} × {} g = {} g{}", in_full(times),
+                                       grammar::short_name(*m.in), in_full(each->value),
+                                       in_full(times * each->value), note));
             } else
                 explain_volume(m, times, l);
         }
         if (terms.size() > 1 && l.of->grams)
-            add(2, fmt::format("together {} g", number(l.of->grams->used)));
+            add(2, fmt::format("together {} g", in_full(l.of->grams->used)));
     }
 
     void explain_pieces(const exact& times, const weigh_line& l) {
         if (!l.of->figure) return add(2, "what one weighs is not known");
         const auto& f = *l.of->figure;
         const exact each = (f.low.value + f.high.value) / 2;
-        add(2, fmt::format("{} × {} g = {} g", number(times), number(each), number(times * each)));
+        add(2, fmt::format("{} × {} g = {} g", in_full(times), in_full(each), in_full(times * each)));
         add(3, fmt::format("{}; {}", said_figure(f), f.source));
     }
 
@@ -135,33 +135,33 @@ class explainer {
                                  : exact(1);
         const exact ml = times * held->value * filled;
         const auto heap =
-            filled == 1 ? "" : fmt::format(" × {} (as filled, common practice)", number(filled));
+            filled == 1 ? "" : fmt::format(" × {} (as filled, common practice)", in_full(filled));
         add(2,
-            fmt::format("{} {} × {} ml{} = {} ml ({})", number(times), grammar::short_name(*m.in),
-                        number(held->value), heap, number(ml), said_whose(l.of->measures)));
+            fmt::format("{} {} × {} ml{} = {} ml ({})", in_full(times), grammar::short_name(*m.in),
+                        in_full(held->value), heap, in_full(ml), said_whose(l.of->measures)));
         if (!l.of->figure) return;
         const auto& f = *l.of->figure;
-        add(2, fmt::format("{} ml × {} g ÷ {} ml = {} g", number(ml),
-                           number((f.low.value + f.high.value) / 2), number(f.volume->value),
-                           number(ml * f.density())));
+        add(2, fmt::format("{} ml × {} g ÷ {} ml = {} g", in_full(ml),
+                           in_full((f.low.value + f.high.value) / 2), in_full(f.volume->value),
+                           in_full(ml * f.density())));
         add(3, fmt::format("{}; {}", said_figure(f), f.source));
     }
 
     void explain_component_use(const weigh_line& l) {
         const auto& used = b_.of->components[*l.of->component];
         if (l.of->share && used.baked)
-            add(2, fmt::format("{} of {} g", number(*l.of->share), number(used.baked->used)));
+            add(2, fmt::format("{} of {} g", in_full(*l.of->share), in_full(used.baked->used)));
         else if (l.of->count && used.made.each && l.of->grams)
             add(2, fmt::format(
                        "{} of {} g{} = {} g", said_pieces(l.of->count->used, used.made.piece),
-                       number(used.made.each->used),
+                       in_full(used.made.each->used),
                        used.baked && used.made.grams && used.baked->used != used.made.grams->used
                            ? fmt::format(" × {} (what baking leaves)",
-                                         number(used.baked->used / used.made.grams->used))
+                                         in_full(used.baked->used / used.made.grams->used))
                            : "",
-                       number(l.of->grams->used)));
+                       in_full(l.of->grams->used)));
         else if (l.of->grams)
-            add(2, fmt::format("{} g", number(l.of->grams->used)));
+            add(2, fmt::format("{} g", in_full(l.of->grams->used)));
     }
 
     void explain_range(const weigh_line& l) {
@@ -171,15 +171,15 @@ class explainer {
         const auto& g = *l.of->grams;
         if (g.low != g.high)
             add(2,
-                fmt::format("as the measure is filled: {} to {} g", number(g.low), number(g.high)));
+                fmt::format("as the measure is filled: {} to {} g", in_full(g.low), in_full(g.high)));
     }
 
     void explain_batch(const weigh_line& l, const batch::component_batch& c) {
         if (c.times == 1 || !l.grams) return;
         const auto per = c.of->times == 1 ? ""
                                           : fmt::format(", {} times the written amounts in a batch",
-                                                        number(c.of->times));
-        add(2, fmt::format("× {} (batch{}) = {} g", number(c.times), per, number(l.grams->used)));
+                                                        in_full(c.of->times));
+        add(2, fmt::format("× {} (batch{}) = {} g", in_full(c.times), per, in_full(l.grams->used)));
     }
 
     void explain_rounding(const weigh_line& l) {
@@ -190,7 +190,7 @@ class explainer {
         const auto s = how == given::weighed ? measures::on_a_scale({value}, b_.of->scale_step)
                                              : measures::in_a_jug({value});
         const auto figures = figures_of(l, *b_.of);
-        auto line = fmt::format("{} {} shown as {} {}", number(value),
+        auto line = fmt::format("{} {} shown as {} {}", in_full(value),
                                 how == given::weighed ? "g" : "ml", s.figure, s.unit);
         if (!figures.imperial.empty()) line += ", " + figures.imperial;
         if (!figures.spoons.empty()) line += ", " + figures.spoons;
@@ -204,10 +204,10 @@ class explainer {
         const auto shown = counted_number(l);
         if (shown == wanted || l.low_part != l.high_part) return;
         if (const auto parts = batch::whole_and_rest_of(l))
-            return add(2, fmt::format("{} = {} and {} of one: {} g shown as {}", number(wanted),
-                                      number(parts->whole), number(wanted - parts->whole),
-                                      number(parts->rest_grams), rest_of(l, *b_.of)));
-        add(2, fmt::format("{} shown as {}", number(wanted), measures::with_fraction(shown)));
+            return add(2, fmt::format("{} = {} and {} of one: {} g shown as {}", in_full(wanted),
+                                      in_full(parts->whole), in_full(wanted - parts->whole),
+                                      in_full(parts->rest_grams), rest_of(l, *b_.of)));
+        add(2, fmt::format("{} shown as {}", in_full(wanted), measures::with_fraction(shown)));
         note_error(abs(shown - wanted) / wanted, l.of->name);
     }
 
@@ -228,26 +228,26 @@ class explainer {
         for (const auto& l : c.lines)
             if (l.grams)
                 sum += (sum.empty() ? "" : " + ") + measures::in_decimals(l.grams->used, 2);
-        add(1, fmt::format("in all {} = {} g", sum, number(*c.mix)));
+        add(1, fmt::format("in all {} = {} g", sum, in_full(*c.mix)));
         exact left = *c.mix;
         for (const auto& loss : c.of->losses) {
             if (recipe::is_after_portioning(loss)) continue;
             const auto kept = recipe::kept_after(loss).used;
-            add(1, fmt::format("less {} % {}: × {} = {} g", number((1 - kept) * 100),
-                               loss.place.text, number(kept), number(left * kept)));
+            add(1, fmt::format("less {} % {}: × {} = {} g", in_full((1 - kept) * 100),
+                               loss.place.text, in_full(kept), in_full(left * kept)));
             left *= kept;
         }
         if (c.pieces && c.of->made.each) {
             const auto& each = c.of->made.each->used;
             add(1, fmt::format("{} × {} g = {} g", said_pieces(*c.pieces, c.of->made.piece),
-                               number(each), number(*c.pieces * each)));
+                               in_full(each), in_full(*c.pieces * each)));
         }
         if (c.left_pieces)
             add(1, fmt::format("used {}, left {}",
                                said_pieces(*c.pieces - *c.left_pieces, c.of->made.piece),
-                               number(*c.left_pieces)));
+                               in_full(*c.left_pieces)));
         else if (c.left_grams)
-            add(1, fmt::format("left over {} g", number(*c.left_grams)));
+            add(1, fmt::format("left over {} g", in_full(*c.left_grams)));
         explain_baked(c);
     }
 
@@ -257,8 +257,8 @@ class explainer {
         for (const auto& loss : c.of->losses) {
             if (!recipe::is_after_portioning(loss)) continue;
             const auto kept = recipe::kept_after(loss).used;
-            add(1, fmt::format("less {} % {}: {} g × {} = {} g", number((1 - kept) * 100),
-                               loss.place.text, number(left), number(kept), number(left * kept)));
+            add(1, fmt::format("less {} % {}: {} g × {} = {} g", in_full((1 - kept) * 100),
+                               loss.place.text, in_full(left), in_full(kept), in_full(left * kept)));
             left *= kept;
         }
     }

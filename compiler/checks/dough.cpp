@@ -337,7 +337,7 @@ void check_dough(const mix& m, grammar::diagnostics& to) {
                              [&](const auto& f) { return f.too_much == too_much; });
     };
     const bool is_one_way =
-        all.size() == static_cast<std::size_t>(same(all.size() > 0 && all.front().too_much));
+        all.size() == static_cast<std::size_t>(same(!all.empty() && all.front().too_much));
     const bool has_nothing = std::any_of(
         all.begin(), all.end(), [](const auto& f) { return f.seen.starts_with("there is no"); });
     if (all.size() > 1 && is_one_way && !has_nothing)

@@ -54,7 +54,7 @@ constexpr std::string_view strong_endings =
     "dip|salsa|stock|powder";
 
 /// The row of a strong flavour by its name in the form in which names are compared.
-const std::map<std::string, const strong*>& by_name() {
+const std::map<std::string, const strong*>& strong_by_name() {
     static const auto all = [] {
         std::map<std::string, const strong*> result;
         for (const auto& s : strong_flavours)
@@ -71,8 +71,8 @@ const std::map<std::string, const strong*>& by_name() {
 /// What is known of an ingredient that is strong; null of others.
 const strong* strong_in(const recipe::line& l) {
     if (!l.what || !l.what->built_in) return nullptr;
-    const auto found = by_name().find(l.what->compared);
-    return found == by_name().end() ? nullptr : found->second;
+    const auto found = strong_by_name().find(l.what->compared);
+    return found == strong_by_name().end() ? nullptr : found->second;
 }
 
 std::string said_in_mix(const mix& m, const recipe::line& l) {

@@ -11,7 +11,6 @@ namespace {
 
 using grammar::key;
 using grammar::severity;
-using recipe::component;
 
 /// Requirements that are no settings.
 constexpr std::string_view allergens_wanted = "allergens for every ingredient";

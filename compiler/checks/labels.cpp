@@ -78,7 +78,7 @@ void check_raw(const grammar::setting& s, grammar::diagnostics& to) {
     }
 }
 
-void check_setting(const grammar::setting& s, grammar::diagnostics& to) {
+void check_label_setting(const grammar::setting& s, grammar::diagnostics& to) {
     if (s.name == key::labels) check_list(s, to);
     if (s.name == key::contains || s.name == key::may_contain) check_allergens(s, to);
     if (s.name == key::raw) check_raw(s, to);
@@ -112,7 +112,7 @@ void check_labels(const recipe::book& files, const recipe::recipe& r, grammar::d
         for (const auto& block : tree.blocks)
             for (const auto& item : block.items)
                 if (const auto* s = std::get_if<grammar::setting>(&item.value))
-                    check_setting(*s, to);
+                    check_label_setting(*s, to);
     const auto days = label::days_by_rule(safety::law_named(r.labels));
     if (!days || !r.has_product) return;
     const auto cold = safety::needs_the_cold(r);

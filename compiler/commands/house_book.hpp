@@ -12,6 +12,9 @@ namespace benchcard::commands {
 /// All in one PDF: contents with page numbers in front, and bookmarks.
 int print_book(const print_options& options, const named_recipes& recipes);
 
+/// Whether there is to be a PDF for each recipe: in a folder that is there, or is to be one.
+bool is_folder(const std::string& output);
+
 /// A PDF each, in a folder, called as the recipe is.
 int print_each(const print_options& options, const named_recipes& recipes);
 

@@ -10,7 +10,6 @@
 #include "compiler/commands/wrong_line.hpp"
 
 #include <algorithm>
-#include <filesystem>
 #include <fmt/format.h>
 #include <iterator>
 
@@ -60,12 +59,6 @@ int print_together(const print_options& options) {
             return not_run;
         }
     return write_depfile(options, {{options.output, from}});
-}
-
-/// Whether there is to be a PDF for each recipe: in a folder that is there, or is to be one.
-bool is_folder(const std::string& output) {
-    std::error_code failed;
-    return output.ends_with('/') || std::filesystem::is_directory(output, failed);
 }
 
 } // namespace

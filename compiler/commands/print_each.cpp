@@ -55,6 +55,11 @@ made_recipe printed(kitchen& in, const named_recipe& recipe) {
 
 } // namespace
 
+bool is_folder(const std::string& output) {
+    std::error_code failed;
+    return output.ends_with('/') || fs::is_directory(output, failed);
+}
+
 int print_each(const print_options& options, const named_recipes& recipes) {
     expect_different(recipes, options.output);
     const auto in = open_kitchen(options);

@@ -22,12 +22,12 @@ grammar::span whole_of(const block& b) {
 }
 
 /// The protocol's numbers for what a symbol is.
-enum symbol : int { module = 2, class_ = 5, field = 8, constant = 14, event = 24 };
+enum symbol : int { module = 2, whole_component = 5, field = 8, constant = 14, event = 24 };
 
 int symbol_of(block::sort is) {
     switch (is) {
     case block::sort::component:
-        return class_;
+        return whole_component;
     case block::sort::assembly:
         return event;
     case block::sort::ingredient:

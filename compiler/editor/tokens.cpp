@@ -16,7 +16,7 @@ enum token : int {
     ingredient_name,
     number,
     measure,
-    value,
+    setting_value,
     remark
 };
 
@@ -75,7 +75,7 @@ class marker {
         if (const auto* s = std::get_if<grammar::setting>(&i.value)) {
             add(s->key_where, setting_word);
             if (grammar::setting_of(s->name).form != grammar::value_form::prose)
-                add(s->value_where, value);
+                add(s->value_where, setting_value);
         }
         if (const auto* l = std::get_if<grammar::ingredient_line>(&i.value)) {
             for (const auto& m : l->amounts) add_measure(m);

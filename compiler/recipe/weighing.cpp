@@ -132,10 +132,6 @@ spread filled_as(filling f) {
     }
 }
 
-spread times(const spread& a, const spread& b) {
-    return {a.low * b.low, a.used * b.used, a.high * b.high};
-}
-
 bool is_way_of_filling(const std::string& state) {
     constexpr std::string_view ways[] = {"sifted",  "unsifted", "spooned",
                                          "scooped", "packed",   "loose"};
@@ -242,6 +238,10 @@ class weigher {
 };
 
 } // namespace
+
+spread times(const spread& a, const spread& b) {
+    return {a.low * b.low, a.used * b.used, a.high * b.high};
+}
 
 spread spread_of(const grammar::amount& q) {
     const exact packs = q.packs.value_or(exact(1));

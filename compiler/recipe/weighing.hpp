@@ -22,6 +22,9 @@ struct weighing {
 weighing weigh(const std::vector<grammar::measure>& terms, const ingredients::entry* what,
                const std::string& description, measures::system system, const std::string& name);
 
+/// Low by low, used by used and high by high.
+spread times(const spread& a, const spread& b);
+
 /// A number of an amount, packs multiplied out; the middle of a range is what is used.
 spread spread_of(const grammar::amount& quantity);
 

@@ -24,10 +24,6 @@ bool is_after_portioning(const grammar::loss& l) {
 
 namespace {
 
-spread times(const spread& a, const spread& b) {
-    return {a.low * b.low, a.used * b.used, a.high * b.high};
-}
-
 /// `rounds` is the piece `round`; of several words the last is the piece: `large buns`.
 std::string one_piece(const std::string& written) {
     const auto space = written.rfind(' ');

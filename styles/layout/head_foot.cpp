@@ -6,8 +6,6 @@ namespace benchcard::layout {
 
 namespace {
 
-type_sizes one_size(double size) { return {size, size}; }
-
 /// The title and, on a black tab at the right, the batch.
 struct headline {
     const ready_text& title;

@@ -6,8 +6,6 @@ namespace benchcard::layout {
 
 namespace {
 
-type_sizes one_size(double size) { return {size, size}; }
-
 /// Which columns of the oven table have anything to say.
 std::vector<std::size_t> used_columns(const ready_card& card) {
     std::vector<std::size_t> used;

@@ -6,7 +6,7 @@ namespace benchcard::layout {
 
 namespace {
 
-constexpr double slack = 1e-6; // heights are sums of doubles
+constexpr double rounding = 1e-6; // heights are sums of doubles
 
 class stacker {
   public:
@@ -23,7 +23,7 @@ class stacker {
         const double last_limit = limit_with(height_of(foot_(pages_.size() - 1, true)->groups));
         const double filled =
             static_cast<double>(frames_) + (y_ + bottom - top_) / std::max(last_limit - top_, 1.0);
-        if (y_ + bottom <= last_limit + slack) {
+        if (y_ + bottom <= last_limit + rounding) {
             limit_ = last_limit;
             y_ = last_limit - bottom;
         }
@@ -90,7 +90,7 @@ class stacker {
     }
 
     /// Whether nothing stands above in this column.
-    bool opens() const { return y_ <= top_ + slack; }
+    bool opens() const { return y_ <= top_ + rounding; }
     /// Whether there is nowhere that has more room.
     bool at_top() const { return opens() && !under_head_; }
     double left_over() const { return limit_ - y_; }
@@ -121,8 +121,8 @@ class stacker {
         const double whole = height_of(b.groups);
         const auto moves = [&] {
             const double before = opens() ? 0 : b.groups.front().space_before;
-            return b.whole && !at_top() && before + whole > left_over() + slack &&
-                   whole <= fresh() + slack;
+            return b.whole && !at_top() && before + whole > left_over() + rounding &&
+                   whole <= fresh() + rounding;
         };
         while (moves()) begin_frame();
         const auto first = frames_;
@@ -141,10 +141,10 @@ class stacker {
         const auto& g = b.groups[i];
         const auto fits = [&] {
             const double before = opens() ? 0 : g.space_before;
-            return before + g.height() + company_of(b, i) <= left_over() + slack;
+            return before + g.height() + company_of(b, i) <= left_over() + rounding;
         };
         bool moved = false;
-        while (!fits() && !at_top() && g.height() <= fresh() + slack) {
+        while (!fits() && !at_top() && g.height() <= fresh() + rounding) {
             begin_frame();
             moved = true;
         }
@@ -153,7 +153,7 @@ class stacker {
         else if (opens())
             repeat(b.over, g);
         if (!opens() && !after_heading_) y_ += g.space_before;
-        if (g.height() <= left_over() + slack)
+        if (g.height() <= left_over() + rounding)
             put(g, 0, g.bands.size());
         else
             split(g, b.over);
@@ -166,10 +166,10 @@ class stacker {
         const double height = height_of(headings);
         if (headings.empty() || height > fresh() * most_of_page) return;
         double needed = under.pad_above + under.pad_below;
-        const bool whole = band == 0 && under.height() <= left_over() + slack;
+        const bool whole = band == 0 && under.height() <= left_over() + rounding;
         for (auto i = band; i < under.bands.size() && (whole || i < band + 2); ++i)
             needed += under.bands[i].height();
-        if (height + needed > left_over() + slack) return;
+        if (height + needed > left_over() + rounding) return;
         for (const auto& h : headings) put(h, 0, h.bands.size());
         after_heading_ = true;
     }
@@ -185,7 +185,7 @@ class stacker {
     std::size_t fitting(const group& g, std::size_t first) const {
         double height = g.pad_above + g.pad_below;
         auto last = first;
-        while (last < g.bands.size() && height + g.bands[last].height() <= left_over() + slack)
+        while (last < g.bands.size() && height + g.bands[last].height() <= left_over() + rounding)
             height += g.bands[last++].height();
         return last;
     }

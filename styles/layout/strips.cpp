@@ -6,8 +6,6 @@ namespace benchcard::layout {
 
 namespace {
 
-type_sizes one_size(double size) { return {size, size}; }
-
 /// A triangle with a mark of exclamation, drawn: no font need have it. `side` points wide, its
 /// foot on the baseline.
 std::vector<shape> warning_sign(double x, double side) {

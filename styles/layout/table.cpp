@@ -6,8 +6,6 @@ namespace benchcard::layout {
 
 namespace {
 
-type_sizes one_size(double size) { return {size, size}; }
-
 double whole_width(const ready_figure& f, double size) {
     return part_width(f.text, 0, f.whole_part, size);
 }
@@ -23,14 +21,14 @@ struct figure_column {
     double point_x = 0, right = 0;
 };
 
-struct plan {
+struct column_plan {
     std::vector<figure_column> columns;
     double name_width = 0;
 };
 
-plan planned(const composing& with) {
+column_plan planned_columns(const composing& with) {
     const auto& s = with.size;
-    plan p;
+    column_plan p;
     const double gap = s.name * 1.3;
     // The names keep two fifths of the card, whatever stands in the columns.
     const auto count = static_cast<double>(with.card.table_headings.size());
@@ -63,7 +61,7 @@ cell figure_cell(const ready_figure& f, const figure_column& c, double size) {
     return {broken(f.text, one_size(size), whole + decimals_width(f, size) + 1), c.point_x - whole};
 }
 
-group heading_of(const composing& with, const plan& p) {
+group heading_of(const composing& with, const column_plan& p) {
     const auto& s = with.size;
     group made{.pad_above = s.space * 0.5, .keep_with_next = true};
     std::vector<cell> cells;
@@ -75,7 +73,7 @@ group heading_of(const composing& with, const plan& p) {
     return made;
 }
 
-group row_group(const ready_table_row& row, const composing& with, const plan& p) {
+group row_group(const ready_table_row& row, const composing& with, const column_plan& p) {
     const auto& s = with.size;
     std::vector<cell> cells{{broken(row.name, {s.name, s.detail}, p.name_width), 0}};
     for (std::size_t i = 0; i < row.figures.size() && i < p.columns.size(); ++i)
@@ -93,7 +91,7 @@ group row_group(const ready_table_row& row, const composing& with, const plan& p
 block compose_table(const composing& with) {
     block made;
     if (with.card.table.empty()) return made;
-    const auto p = planned(with);
+    const auto p = planned_columns(with);
     made.groups.push_back(heading_of(with, p));
     made.heading = 1;
     for (const auto& row : with.card.table) made.groups.push_back(row_group(row, with, p));

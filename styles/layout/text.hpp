@@ -70,6 +70,8 @@ struct type_sizes {
     double minor = 0;
 };
 
+inline type_sizes one_size(double size) { return {size, size}; }
+
 /// One line of type: the characters `from` to before `to` of a text, which must outlive it.
 struct type_line {
     const ready_text* of = nullptr;

@@ -10,8 +10,6 @@ namespace {
 
 using styles::column;
 
-type_sizes one_size(double size) { return {size, size}; }
-
 /// The width of an amount before its decimal point.
 double whole_width(const ready_row& row, double size) {
     return part_width(row.amount, 0, row.whole_part, size);

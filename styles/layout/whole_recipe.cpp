@@ -7,8 +7,6 @@ namespace benchcard::layout {
 
 namespace {
 
-type_sizes one_size(double size) { return {size, size}; }
-
 } // namespace
 
 group compose_part_heading(const composing& with) {

@@ -2,6 +2,7 @@
 
 #include "styles/pdf/base_fonts.hpp"
 #include "styles/pdf/installed_fonts.hpp"
+#include "styles/pdf/owned.hpp"
 
 #include <fstream>
 #include <hb-subset.h>
@@ -11,11 +12,6 @@
 namespace benchcard::pdf {
 
 namespace {
-
-template <auto Free> struct freed_by {
-    template <typename T> void operator()(T* thing) const noexcept { Free(thing); }
-};
-template <typename T, auto Free> using owned = std::unique_ptr<T, freed_by<Free>>;
 
 using blob = owned<hb_blob_t, hb_blob_destroy>;
 using face = owned<hb_face_t, hb_face_destroy>;

@@ -1,5 +1,7 @@
 #include "styles/pdf/installed_fonts.hpp"
 
+#include "styles/pdf/owned.hpp"
+
 #include <cstdlib>
 #include <cstring>
 #include <fontconfig/fontconfig.h>
@@ -9,11 +11,6 @@
 namespace benchcard::pdf {
 
 namespace {
-
-template <auto Free> struct freed_by {
-    template <typename T> void operator()(T* thing) const noexcept { Free(thing); }
-};
-template <typename T, auto Free> using owned = std::unique_ptr<T, freed_by<Free>>;
 
 using pattern = owned<FcPattern, FcPatternDestroy>;
 using object_set = owned<FcObjectSet, FcObjectSetDestroy>;

@@ -85,9 +85,9 @@ std::string saved(HPDF_Doc document) {
     return bytes;
 }
 
-std::set<char16_t> all_of(const layout::face_metrics& face) {
+std::set<char16_t> all_of(const layout::face_metrics& of_face) {
     std::set<char16_t> result;
-    for (const auto& g : face.glyphs)
+    for (const auto& g : of_face.glyphs)
         if (g.code <= 0xFFFF) result.insert(static_cast<char16_t>(g.code));
     return result;
 }

@@ -17,7 +17,7 @@ namespace fs = std::filesystem;
 
 const std::string bases = "recipe: Bases\ncomponent: Base\n100 g plain flour\n";
 
-std::string using_file(const std::string& path) {
+std::string base_from(const std::string& path) {
     return "recipe: A\nuse: " + path + "\ncomponent: B\n100 g Base\n";
 }
 
@@ -35,7 +35,7 @@ struct place {
         fs::create_symlink(at / "own", at / "own-by-another-name");
     }
     std::string recipe(const std::string& path) const {
-        return at.file("own/a.recipe", using_file(path));
+        return at.file("own/a.recipe", base_from(path));
     }
 };
 
@@ -64,7 +64,7 @@ TEST_CASE("what is used is a regular file, and nothing else is opened to be read
         {"socket", no_file}};
     for (const auto& [path, reason] : reasons) {
         INFO(path);
-        const auto recipe = at.file("a.recipe", using_file(path));
+        const auto recipe = at.file("a.recipe", base_from(path));
         const auto shown = path.starts_with('/') ? path : at / path;
         const auto r = run({"check", recipe});
         CHECK(r.code == 1);
@@ -73,7 +73,7 @@ TEST_CASE("what is used is a regular file, and nothing else is opened to be read
                                                recipe, shown, reason));
     }
     ::close(socket);
-    CHECK(run({"check", at.file("a.recipe", using_file("link-to-file"))}).out.find("error") ==
+    CHECK(run({"check", at.file("a.recipe", base_from("link-to-file"))}).out.find("error") ==
           std::string::npos);
 }
 
@@ -110,7 +110,7 @@ TEST_CASE("a confined recipe reads what is in its folder and below it", "[comman
     p.recipe("inside.recipe");
     CHECK(run({"weigh", "--confined", "a.recipe"}, {.folder = p.at / "own"}).code == 0);
     CHECK(run({"weigh", "--confined", p.at / "own-by-another-name/a.recipe"}).code == 0);
-    const surroundings from_input{.input = using_file("inside.recipe"), .folder = p.at / "own"};
+    const surroundings from_input{.input = base_from("inside.recipe"), .folder = p.at / "own"};
     CHECK(run({"weigh", "--confined", "-"}, from_input).code == 0);
 }
 
@@ -145,7 +145,7 @@ TEST_CASE("recipes of a folder are confined to that folder, and so is one that i
           "[commands][confined]") {
     const place p;
     const auto own = p.at / "own";
-    p.at.file("own/below/b.recipe", using_file("../inside.recipe"));
+    p.at.file("own/below/b.recipe", base_from("../inside.recipe"));
     fs::remove(p.at / "own/link-outside.recipe");
     CHECK(run({"check", "--confined", own}).code == 0);
     CHECK_THAT(run({"check", "--confined", p.at / "own/below/b.recipe"}).out,

@@ -14,7 +14,7 @@ namespace fs = std::filesystem;
 
 const std::string cream = "recipe: Cream\ncomponent: Cream\n100 g double cream\n- Whip [cream].\n";
 
-std::string using_file(const std::string& path) {
+std::string tart_using(const std::string& path) {
     return "recipe: Tart\nuse: " + path + "\ncomponent: Filling\n100 g Cream\n- Spread [Cream].\n";
 }
 
@@ -26,7 +26,7 @@ TEST_CASE("a depfile names the output, the recipe, what it uses and the style", 
     at.file("our house/cream #1.recipe", cream), at.file("at $2.recipe", cream);
     at.file("tart.recipe", "recipe: Tart\nuse: our house/cream #1.recipe\n");
     at.file("own.style", "margin: 9 mm\n");
-    at.file("tart.recipe", using_file("our house/cream.recipe"));
+    at.file("tart.recipe", tart_using("our house/cream.recipe"));
     at.file("our house/cream.recipe", cream);
     const auto print = [&](std::vector<std::string> more) {
         std::vector<std::string> line = {"print", "--depfile", "d"};
@@ -59,7 +59,7 @@ TEST_CASE("a depfile names the output, the recipe, what it uses and the style", 
     const auto over = run({"print", "tart.recipe", "-o", "a.pdf", "--depfile", "tart.recipe"},
                           {.folder = at.path()});
     CHECK(over.code == 2);
-    CHECK(bytes_of(at / "tart.recipe") == using_file("our house/cream.recipe"));
+    CHECK(bytes_of(at / "tart.recipe") == tart_using("our house/cream.recipe"));
 }
 
 TEST_CASE("ninja prints the examples, and again only what has changed", "[commands]") {

@@ -12,7 +12,7 @@ namespace {
 using variables = std::map<std::string, std::string>;
 
 /// Every command that gives figures, on recipes that have decimals in most of them.
-std::vector<std::vector<std::string>> lines_of(const std::string& wrong) {
+std::vector<std::vector<std::string>> command_lines(const std::string& wrong) {
     const std::string examples = BENCHCARD_SOURCE_DIR "/examples/";
     const auto tart = examples + "pear-and-almond-tart.recipe";
     return {{"check", wrong},
@@ -58,7 +58,7 @@ TEST_CASE("a locale with a decimal comma, and what else surrounds a run, change 
         {{"LC_ALL", "C"}, {"MALLOC_PERTURB_", "165"}, {"OMP_NUM_THREADS", "1"}},
         {{"LC_ALL", "C"}, {"CC", "x"}, {"DEBUG", "1"}, {"VERBOSE", "1"}, {"PAPERSIZE", "letter"}},
     };
-    for (const auto& line : lines_of(wrong)) {
+    for (const auto& line : command_lines(wrong)) {
         INFO(line[0] << " " << line[1] << " " << (line.size() > 2 ? line[2] : ""));
         const auto usual = run(line, {.environment = here});
         REQUIRE(usual.code >= 0);

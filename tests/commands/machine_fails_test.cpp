@@ -25,7 +25,7 @@ std::string long_recipe(int components) {
 
 /// The settings of fontconfig for a list of fonts of the test's own: one that is read with little
 /// memory is kept short, and must not be the system's.
-std::string own_fonts(const folder& at) {
+[[maybe_unused]] std::string own_fonts(const folder& at) {
     return at.file("fonts.conf",
                    "<?xml version=\"1.0\"?><fontconfig><dir>/usr/share/fonts/truetype/noto</dir>"
                    "<cachedir>" +

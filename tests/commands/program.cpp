@@ -48,11 +48,11 @@ constexpr auto longest_run = std::chrono::seconds(40);
     }
     for (const auto& [name, value] : where.environment) ::setenv(name.c_str(), value.c_str(), 1);
     std::string name = "benchcard";
-    std::vector<char*> words = {name.data()};
+    std::vector<char*> line = {name.data()};
     auto copies = arguments;
-    for (auto& word : copies) words.push_back(word.data());
-    words.push_back(nullptr);
-    ::execv(BENCHCARD_PROGRAM, words.data());
+    for (auto& word : copies) line.push_back(word.data());
+    line.push_back(nullptr);
+    ::execv(BENCHCARD_PROGRAM, line.data());
     ::_exit(127);
 }
 

@@ -14,17 +14,17 @@ const std::string escape = "\x1b[";
 bool is_coloured(const std::string& text) { return text.find(escape) != text.npos; }
 
 /// Every command that writes to standard output.
-std::vector<std::vector<std::string>> lines_that_write(const std::string& bad,
+std::vector<std::vector<std::string>> lines_that_write(const std::string& faulty,
                                                        const std::string& good) {
-    return {{"check", bad},
-            {"check", bad, "--format=gcc"},
-            {"check", bad, "--format=json"},
+    return {{"check", faulty},
+            {"check", faulty, "--format=gcc"},
+            {"check", faulty, "--format=json"},
             {"check", good, "--format=sarif"},
             {"check", good, "--card=7K4Q-92"},
             {"explain"},
             {"explain", "zero-amount"},
             {"tidy", good},
-            {"tidy", "--check", bad},
+            {"tidy", "--check", faulty},
             {"weigh", good},
             {"weigh", good, "--why"},
             {"weigh", good, "--batch=1, 2"},

@@ -117,7 +117,8 @@ std::string type_out(const std::filesystem::path& example) {
         if (said.value("version", json()) != length)
             return "nothing is said of the first " + std::to_string(length) + " bytes";
     }
-    for (const auto& d : c.said_of(uri).at("diagnostics"))
+    const auto last = c.said_of(uri);
+    for (const auto& d : last.at("diagnostics"))
         if (d.at("severity") == 1) return d.dump();
     return "";
 }

@@ -14,13 +14,13 @@ std::size_t defined_distance(const std::string& a, const std::string& b) {
     const auto front = [](const std::string& s, std::size_t without) {
         return s.substr(0, s.size() - without);
     };
-    auto least =
+    auto cheapest =
         std::min({defined_distance(front(a, 1), b) + 1, defined_distance(a, front(b, 1)) + 1,
                   defined_distance(front(a, 1), front(b, 1)) + (a.back() != b.back())});
     const bool is_swapped =
         a.size() > 1 && b.size() > 1 && a.back() == b[b.size() - 2] && b.back() == a[a.size() - 2];
-    if (is_swapped) least = std::min(least, defined_distance(front(a, 2), front(b, 2)) + 1);
-    return least;
+    if (is_swapped) cheapest = std::min(cheapest, defined_distance(front(a, 2), front(b, 2)) + 1);
+    return cheapest;
 }
 
 /// Up to six of few letters, so that many words are near each other.

@@ -10,20 +10,20 @@ using namespace benchcard::language;
 
 namespace {
 
-const std::string page_path = BENCHCARD_SOURCE_DIR "/styles/STYLES.md";
+const std::string styles_path = BENCHCARD_SOURCE_DIR "/styles/STYLES.md";
 
 } // namespace
 
 TEST_CASE("the reference of styles is brought up to date when asked") {
     if (!wants_update()) return;
-    const auto before = text_of(page_path);
+    const auto before = text_of(styles_path);
     const auto after = with_results(before);
     print_changes("STYLES.md", before, after);
-    if (after != before) std::ofstream(page_path, std::ios::binary) << after;
+    if (after != before) std::ofstream(styles_path, std::ios::binary) << after;
 }
 
 TEST_CASE("every example of the reference of styles gives what stands behind it") {
-    const auto examples = examples_in(text_of(page_path));
+    const auto examples = examples_in(text_of(styles_path));
     CHECK(examples.size() >= 10);
     for (const auto& e : examples) {
         INFO("styles/STYLES.md:" << e.line << ":\n" << e.recipe);
@@ -34,7 +34,7 @@ TEST_CASE("every example of the reference of styles gives what stands behind it"
 }
 
 TEST_CASE("the reference of styles names every setting and every style") {
-    const auto page = text_of(page_path);
+    const auto page = text_of(styles_path);
     for (const auto& name : styles::setting_names()) {
         INFO(name);
         const bool in_a_table = page.find("`" + name + "`") != page.npos;

@@ -18,7 +18,7 @@ namespace {
 
 using testing::gnu_units;
 
-const entry& known(std::string_view name) {
+const entry& gnu_known(std::string_view name) {
     const auto found = built_in_table().find(name, country::us);
     INFO(name);
     REQUIRE(found.match);
@@ -78,7 +78,7 @@ constexpr gnu_density densities[] = {
 TEST_CASE("The table publishes every density GNU units has, and uses one that is near it") {
     for (const auto& d : densities) {
         const double theirs = gnu_units(std::string(d.identifier), "g/ml");
-        const auto& what = known(d.name);
+        const auto& what = gnu_known(d.name);
         const figure* in_use = nullptr;
         double nearest = 100;
         for (const auto& f : what.figures) {
@@ -99,7 +99,7 @@ TEST_CASE("A cup of flour weighs more the harder it is filled, in GNU units and 
         double last = 0;
         for (const auto* state : {"sifted", "spooned", "scooped"}) {
             INFO(state << " " << name);
-            const auto& figures = known(name).figures;
+            const auto& figures = gnu_known(name).figures;
             const auto found = std::find_if(figures.begin(), figures.end(), [&](const figure& f) {
                 return f.volume && f.state == state;
             });
@@ -119,7 +119,7 @@ TEST_CASE("A US egg and its parts are near GNU units' egg") {
     for (const auto& p :
          {part{"egg", "egg", 0.01}, {"eggwhite", "egg white", 10.1}, {"eggyolk", "egg yolk", 9}}) {
         const double theirs = gnu_units(std::string(p.identifier), "g");
-        const auto& figures = known(p.name).figures;
+        const auto& figures = gnu_known(p.name).figures;
         const auto large = std::find_if(figures.begin(), figures.end(), [](const figure& f) {
             return !f.volume && f.where == country::us && f.state == "large";
         });

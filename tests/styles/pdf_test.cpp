@@ -16,7 +16,7 @@ using layout::text_run;
 
 namespace {
 
-std::vector<page> pages_of(const styles::card& card, const char* paper) {
+std::vector<page> sample_pages(const styles::card& card, const char* paper) {
     return layout::lay_out(card, *styles::built_in_style("station"), *styles::paper_named(paper),
                            real_fonts().metrics);
 }
@@ -25,7 +25,7 @@ pdf::painted painted(const std::vector<page>& pages) {
     return pdf::paint(pages, real_fonts(), {.title = "Crème caramel ½ 🍰", .language = "en"});
 }
 
-std::string pdf_file(const std::vector<page>& pages, const std::string& name) {
+std::string checked_file(const std::vector<page>& pages, const std::string& name) {
     const auto result = painted(pages);
     for (const auto& m : result.messages) UNSCOPED_INFO(m.message);
     REQUIRE(result);
@@ -56,8 +56,8 @@ std::map<char32_t, int> letters_of(const std::string& text) {
 } // namespace
 
 TEST_CASE("the same card gives the same bytes", "[pdf]") {
-    const auto first = painted(pages_of(samples::long_card(), "a5"));
-    const auto second = painted(pages_of(samples::long_card(), "a5"));
+    const auto first = painted(sample_pages(samples::long_card(), "a5"));
+    const auto second = painted(sample_pages(samples::long_card(), "a5"));
     REQUIRE(first);
     CHECK(first.bytes == second.bytes);
     CHECK(first.bytes.find("CreationDate") == std::string::npos);
@@ -68,7 +68,7 @@ TEST_CASE("a date is the one that is given, and so is how sheets are turned", "[
     // 1700000000 s after 1970 is 2023-11-14 22:13:20 in UTC (date -u -d @1700000000).
     pdf::document_info info{.title = "Dated", .date = 1'700'000'000};
     info.duplex = layout::flip::short_edge;
-    const auto made = pdf::paint(pages_of(samples::short_card(), "a5"), real_fonts(), info);
+    const auto made = pdf::paint(sample_pages(samples::short_card(), "a5"), real_fonts(), info);
     REQUIRE(made);
     const auto file = file_with(made.bytes, "dated.pdf");
     const auto said = run("TZ=UTC pdfinfo -isodates '" + file + "'").text;
@@ -81,8 +81,8 @@ TEST_CASE("a date is the one that is given, and so is how sheets are turned", "[
 
 TEST_CASE("a checker finds nothing wrong with the file", "[pdf]") {
     for (const auto* paper : {"a4", "a5", "3x5"}) {
-        const auto file =
-            pdf_file(pages_of(samples::long_card(), paper), std::string("long-") + paper + ".pdf");
+        const auto file = checked_file(sample_pages(samples::long_card(), paper),
+                                       std::string("long-") + paper + ".pdf");
         const auto checked = run("qpdf --check '" + file + "' 2>&1");
         INFO(checked.text);
         CHECK(checked.status == 0);
@@ -94,8 +94,8 @@ TEST_CASE("the words can be found and copied by three readers", "[pdf]") {
     auto card = samples::long_card();
     card.notes.push_back({samples::plain("Κρέμα, крем, œuf, ⅔ and ☐ or ✓ ≥ 5 °C → chill")});
     for (const auto* paper : {"a4", "a6"}) {
-        const auto pages = pages_of(card, paper);
-        const auto file = pdf_file(pages, std::string("words-") + paper + ".pdf");
+        const auto pages = sample_pages(card, paper);
+        const auto file = checked_file(pages, std::string("words-") + paper + ".pdf");
         const auto expected = set_words(pages);
         const auto by_poppler = read_words("pdftotext '" + file + "' - 2>/dev/null");
         const auto by_mupdf = read_words("mutool draw -q -F txt '" + file + "' 2>/dev/null");
@@ -115,9 +115,9 @@ TEST_CASE("there is ink where there is text, and none outside the safe area", "[
     constexpr double scale = dots / 72.0;
     auto card = samples::short_card();
     card.notes.push_back({samples::plain("☐ ✓ ₂ Ж Ω")});
-    const auto pages = pages_of(card, "a5");
+    const auto pages = sample_pages(card, "a5");
     REQUIRE(pages.size() == 1);
-    const auto picture = rendered(pdf_file(pages, "ink.pdf"), dots);
+    const auto picture = rendered(checked_file(pages, "ink.pdf"), dots);
     for (const auto& run : pages[0].text) {
         INFO(run.text);
         if (run.text == " ") continue; // between words of two weights
@@ -136,9 +136,9 @@ TEST_CASE("there is ink where there is text, and none outside the safe area", "[
 }
 
 TEST_CASE("the file says what it is", "[pdf]") {
-    auto pages = pages_of(samples::long_card(), "a5");
-    for (auto& p : pages_of(samples::short_card(), "a5")) pages.push_back(p);
-    const auto file = pdf_file(pages, "info.pdf");
+    auto pages = sample_pages(samples::long_card(), "a5");
+    for (auto& p : sample_pages(samples::short_card(), "a5")) pages.push_back(p);
+    const auto file = checked_file(pages, "info.pdf");
     const auto info = run("pdfinfo -box '" + file + "'").text;
     CHECK(info.find("Title:           Crème caramel ½ 🍰\n") != std::string::npos);
     CHECK(info.find("Producer:        benchcard\n") != std::string::npos);
@@ -163,7 +163,7 @@ TEST_CASE("the file says what it is", "[pdf]") {
 TEST_CASE("a character that no font has is named, and nothing is printed", "[pdf]") {
     auto card = samples::short_card();
     card.notes.push_back({samples::plain("a cake 🍰 and another 🍰")});
-    const auto emoji = painted(pages_of(card, "a5"));
+    const auto emoji = painted(sample_pages(card, "a5"));
     CHECK_FALSE(emoji);
     REQUIRE(emoji.messages.size() == 1);
     CHECK(emoji.messages[0].kind == "missing-character");
@@ -175,22 +175,22 @@ TEST_CASE("a character that no font has is named, and nothing is printed", "[pdf
     // Written from right to left: in a line of type set from the left it would be wrong.
     card = samples::short_card();
     card.title = "חלה";
-    const auto hebrew = painted(pages_of(card, "a5"));
+    const auto hebrew = painted(sample_pages(card, "a5"));
     CHECK_FALSE(hebrew);
     CHECK(hebrew.messages.size() == 3);
 }
 
 TEST_CASE("a word of 70,000 letters is printed whole", "[pdf]") {
     const std::string endless(70'000, 'x');
-    const auto one_run =
-        pdf_file({page_with({.x = 10, .y = 100, .size = 0.005, .text = endless})}, "endless.pdf");
+    const auto one_run = checked_file(
+        {page_with({.x = 10, .y = 100, .size = 0.005, .text = endless})}, "endless.pdf");
     CHECK(run("qpdf --check '" + one_run + "'").status == 0);
     const auto text = run("mutool draw -q -F txt '" + one_run + "' 2>/dev/null").text;
     CHECK(std::ranges::count(text, 'x') == 70'000);
 
     auto card = samples::short_card();
     card.notes = {{samples::plain(endless)}};
-    const auto pages = pages_of(card, "a4");
+    const auto pages = sample_pages(card, "a4");
     std::ptrdiff_t letters = 0;
     for (const auto& p : pages)
         for (const auto& r : p.text)

@@ -15,7 +15,7 @@ namespace benchcard::commands {
 
 namespace {
 
-struct given {
+struct check_given {
     check_options checked;
     order_text order;
     std::string measures, format = "text", card;
@@ -31,7 +31,7 @@ check_format format_of(const std::string& word) {
 }
 
 /// What the command line says of one printed card.
-card_check_options card_checked(const CLI::App& command, const given& line) {
+card_check_options card_checked(const CLI::App& command, const check_given& line) {
     const auto& files = line.checked.files;
     if (files.size() > 1 || files.front() == "-")
         throw wrong_line{"--card holds a card against one recipe, in a file",
@@ -51,7 +51,7 @@ card_check_options card_checked(const CLI::App& command, const given& line) {
             line.checked.confined};
 }
 
-int run_check(const CLI::App& command, given& line) {
+int run_check(const CLI::App& command, check_given& line) {
     expect_names(line.checked.files);
     if (command.count("--card") > 0) return check_card(card_checked(command, line));
     expect_no_order(command, "an order is checked with --card alone");
@@ -63,7 +63,7 @@ int run_check(const CLI::App& command, given& line) {
 } // namespace
 
 void add_check(CLI::App& app, int& code) {
-    const auto line = std::make_shared<given>();
+    const auto line = std::make_shared<check_given>();
     auto* command = add_command(app, "check", "Say what is wrong or doubtful in recipes");
     add_files(*command, line->checked.files);
     command->add_flag("--fix", line->checked.fix,

@@ -11,7 +11,7 @@ namespace benchcard::commands {
 
 namespace {
 
-struct given {
+struct convert_given {
     convert_options converted;
     std::vector<std::string> amount_words;
     std::string measures;
@@ -21,7 +21,7 @@ struct given {
 } // namespace
 
 void add_convert(CLI::App& app, int& code) {
-    const auto line = std::make_shared<given>();
+    const auto line = std::make_shared<convert_given>();
     auto* command = add_command(app, "convert",
                                 "Say what one amount of an ingredient weighs, and by which source");
     auto* amount =

@@ -9,14 +9,14 @@ namespace benchcard::commands {
 
 namespace {
 
-struct given {
+struct explain_given {
     explain_options explained;
 };
 
 } // namespace
 
 void add_explain(CLI::App& app, int& code) {
-    const auto line = std::make_shared<given>();
+    const auto line = std::make_shared<explain_given>();
     auto* command =
         add_command(app, "explain", "Say what a kind of message means, and how it is mended");
     command

@@ -14,7 +14,7 @@ namespace benchcard::commands {
 
 namespace {
 
-struct given {
+struct label_given {
     label_options labelled;
     order_text order;
     std::vector<std::string> made, frozen;
@@ -45,7 +45,7 @@ std::vector<label::frozen> days_frozen(const std::vector<std::string>& texts) {
     return result;
 }
 
-int run_label(const CLI::App& command, given& line) {
+int run_label(const CLI::App& command, label_given& line) {
     auto& labelled = line.labelled;
     expect_names({labelled.file});
     if (line.format != "text" && line.format != "json")
@@ -86,7 +86,7 @@ int run_label(const CLI::App& command, given& line) {
 } // namespace
 
 void add_label(CLI::App& app, int& code) {
-    const auto line = std::make_shared<given>();
+    const auto line = std::make_shared<label_given>();
     auto* command = add_command(
         app, "label", "Draft the ingredient list and the use-by date for the person responsible");
     add_file(*command, line->labelled.file);

@@ -1,4 +1,5 @@
 #include "compiler/commands/commands.hpp"
+#include "compiler/commands/house_book.hpp"
 #include "compiler/commands/options/options.hpp"
 #include "compiler/commands/options/shared.hpp"
 #include "compiler/commands/order_options.hpp"
@@ -6,7 +7,6 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
-#include <filesystem>
 #include <fmt/format.h>
 #include <memory>
 
@@ -14,7 +14,7 @@ namespace benchcard::commands {
 
 namespace {
 
-struct given {
+struct print_given {
     print_options printed;
     order_text order;
     std::string measures, flip;
@@ -29,11 +29,6 @@ std::optional<layout::flip> flip_of(const CLI::App& command, const std::string& 
                                  "or short, and not `{}`",
                                  edge),
                      {"for example: --two-sided long"}};
-}
-
-bool is_folder(const std::string& name) {
-    std::error_code failed;
-    return name.ends_with('/') || std::filesystem::is_directory(name, failed);
 }
 
 void expect_files_to_watch(const print_options& options) {
@@ -52,7 +47,7 @@ void expect_depfile(const CLI::App& command, const print_options& options) {
                          {"for example: -o tart.pdf --depfile tart.d"}};
 }
 
-int run_print(const CLI::App& command, given& line) {
+int run_print(const CLI::App& command, print_given& line) {
     auto& printed = line.printed;
     expect_names(printed.files);
     expect_output(printed.output, printed.files);
@@ -84,7 +79,7 @@ int run_print(const CLI::App& command, given& line) {
 } // namespace
 
 void add_print(CLI::App& app, int& code) {
-    const auto line = std::make_shared<given>();
+    const auto line = std::make_shared<print_given>();
     auto& printed = line->printed;
     auto* command =
         add_command(app, "print", "Print the cards of recipes to a PDF or a page for a screen");

@@ -10,7 +10,7 @@ namespace benchcard::commands {
 
 namespace {
 
-struct given {
+struct tidy_given {
     tidy_options tidied;
     bool tidy_in_file = false, tidy_check = false;
 };
@@ -18,7 +18,7 @@ struct given {
 } // namespace
 
 void add_tidy(CLI::App& app, int& code) {
-    const auto line = std::make_shared<given>();
+    const auto line = std::make_shared<tidy_given>();
     auto* command = add_command(
         app, "tidy", "Print recipes in order: columns in line, settings in their places");
     add_files(*command, line->tidied.files);

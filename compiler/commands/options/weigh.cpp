@@ -11,7 +11,7 @@ namespace benchcard::commands {
 
 namespace {
 
-struct given {
+struct weigh_given {
     weigh_options weighed;
     order_text order;
     std::string measures;
@@ -20,7 +20,7 @@ struct given {
 } // namespace
 
 void add_weigh(CLI::App& app, int& code) {
-    const auto line = std::make_shared<given>();
+    const auto line = std::make_shared<weigh_given>();
     auto* command =
         add_command(app, "weigh", "Print what to weigh out for every component, as text");
     add_file(*command, line->weighed.file);

@@ -13,7 +13,7 @@ namespace benchcard::testing {
 namespace {
 
 /// 12 tarts take 24 of 30 rounds, and 1.2 of 1.5 l.
-const std::string tarts =
+const std::string whole_tarts =
     "recipe: Tarts\nmakes: 12 tarts\n"
     "component: Pastry\nmakes: 30 rounds of 25 g\nkeeps: 3 days chilled\n500 g plain flour\n"
     "250 g unsalted butter\n3 large eggs\n"
@@ -94,7 +94,7 @@ exact taken(const batch::batch& b, const std::string& name) {
     return total;
 }
 
-exact a_factor() {
+exact any_factor() {
     const int below = *rc::gen::element(1, 2, 3, 4, 7, 16, 100);
     return exact(*rc::gen::inRange(1, 20 * below), below);
 }
@@ -102,7 +102,7 @@ exact a_factor() {
 } // namespace
 
 TEST_CASE("of each component what is needed is made") {
-    const auto c = compiled(tarts);
+    const auto c = compiled(whole_tarts);
     const auto b = made(c->meaning, make_of("24 tarts"));
     CHECK(b.factor == 2);
     CHECK(b.components[0].factor == exact(2 * 24, 30));
@@ -113,14 +113,14 @@ TEST_CASE("of each component what is needed is made") {
 }
 
 TEST_CASE("the written batch is made as written where nothing is ordered") {
-    const auto c = compiled(tarts);
+    const auto c = compiled(whole_tarts);
     const auto b = batch::batch_for(c->meaning, batch::as_written{}, std::nullopt);
     CHECK(std::get<batch::batch>(b).components[0].factor == 1);
     CHECK(*std::get<batch::batch>(b).components[0].left_pieces == 6);
 }
 
 TEST_CASE("an order that comes to part of a piece names those beside it that do not") {
-    const auto c = compiled(tarts); // 12 tarts
+    const auto c = compiled(whole_tarts); // 12 tarts
     CHECK(made(c->meaning, batch::scaled{exact(9, 8)}).reckoning ==
           std::vector<std::string>{"13½ tarts: for whole ones order 13, × 1.083, or 14, × 1.167"});
     CHECK(made(c->meaning, batch::scaled{exact(1, 24)}).reckoning ==
@@ -129,7 +129,7 @@ TEST_CASE("an order that comes to part of a piece names those beside it that do 
 }
 
 TEST_CASE("whole batches leave the rest over") {
-    const auto c = compiled(tarts);
+    const auto c = compiled(whole_tarts);
     const auto b = made(c->meaning, make_of("20 tarts"), fit::whole);
     CHECK(b.factor == exact(5, 3)); // the assembly is put together as ordered
     CHECK(b.components[0].factor == 2);
@@ -141,7 +141,7 @@ TEST_CASE("whole batches leave the rest over") {
 }
 
 TEST_CASE("a mix that is made whole or not at all is made whole") {
-    auto text = tarts;
+    auto text = whole_tarts;
     text.replace(text.find("keeps: 3"), 0, "whole-batch: yes\n");
     const auto c = compiled(text);
     const auto b = made(c->meaning, make_of("5 tarts"));
@@ -157,7 +157,7 @@ TEST_CASE("a bowlful that is meant to be used up keeps what stays in the bowl") 
 }
 
 TEST_CASE("pieces of a component, or so much of it, order the whole recipe") {
-    const auto c = compiled(tarts);
+    const auto c = compiled(whole_tarts);
     const auto& r = c->meaning;
     CHECK(made(r, make_of("24 rounds")).factor == 1);
     CHECK(*made(r, make_of("36 rounds")).components[0].pieces == 36);
@@ -174,7 +174,7 @@ TEST_CASE("pieces of a component, or so much of it, order the whole recipe") {
 }
 
 TEST_CASE("what is there allows so much") {
-    const auto c = compiled(tarts);
+    const auto c = compiled(whole_tarts);
     const auto& r = c->meaning;
     // 24 of 30 rounds take 200 g, and 12 tarts 60 g more: 21⅔ g a tart
     const auto b = made(r, from({"400 g butter"}));
@@ -211,7 +211,7 @@ TEST_CASE("milk by the litre allows as much as by its weight") {
 }
 
 TEST_CASE("never more than is there, and one piece more would be") {
-    for (const auto& text : {tarts, cake}) {
+    for (const auto& text : {whole_tarts, cake}) {
         const auto c = compiled(text);
         for (const auto how : {fit::need, fit::written, fit::whole})
             rc::prop("butter and eggs", [&] {
@@ -259,7 +259,7 @@ TEST_CASE("a tin of another size has the ratio of plain geometry") {
 TEST_CASE("of buns in a tin the number changes, and of tarts the size") {
     const auto buns = compiled("recipe: B\nmakes: 24 buns\ntin: 20 x 30 cm\n1.6 kg plain flour\n");
     CHECK(*made(buns->meaning, tin("20 x 20 cm")).components[0].pieces == 16);
-    const auto c = compiled(tarts);
+    const auto c = compiled(whole_tarts);
     const auto b = made(c->meaning, tin("20 cm round"));
     CHECK(*b.components.back().pieces == 12);
     CHECK(*b.components[0].pieces == 24);
@@ -280,18 +280,18 @@ TEST_CASE("flour orders the dough, and the flour of its preferment counts") {
 }
 
 TEST_CASE("fitted to what is needed, scaling composes, and demand never exceeds what is made") {
-    for (const auto& text : {tarts, bread, cake}) {
+    for (const auto& text : {whole_tarts, bread, cake}) {
         const auto c = compiled(text);
         rc::prop("composes", [&] {
-            const exact a = a_factor(), b = a_factor();
+            const exact a = any_factor(), b = any_factor();
             const auto once = batch::factors_for(c->meaning, a, fit::need);
             const auto both = batch::factors_for(c->meaning, a * b, fit::need);
             for (std::size_t i = 0; i < once.size(); ++i) RC_ASSERT(once[i] * b == both[i]);
         });
         for (const auto how : {fit::written, fit::need, fit::whole})
             rc::prop("there is enough", [&] {
-                const auto made =
-                    batch::scale_each(c->meaning, batch::factors_for(c->meaning, a_factor(), how));
+                const auto made = batch::scale_each(
+                    c->meaning, batch::factors_for(c->meaning, any_factor(), how));
                 for (const auto& one : made.components) {
                     if (one.left_pieces) RC_ASSERT(*one.left_pieces >= 0);
                     if (one.left_grams) RC_ASSERT(*one.left_grams >= 0);

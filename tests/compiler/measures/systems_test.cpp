@@ -8,7 +8,7 @@
 namespace benchcard::measures {
 namespace {
 
-exact ml(unit u, system s) {
+exact ml_or_none(unit u, system s) {
     const auto volume = volume_of(u, s);
     return volume ? volume->value : exact(-1);
 }
@@ -57,18 +57,21 @@ TEST_CASE("the measures of one system divide one another") {
     for (const system s :
          {system::us, system::uk, system::imperial, system::australian, system::canadian}) {
         INFO(name_of(s));
-        CHECK(ml(unit::gallon, s) == 4 * ml(unit::quart, s));
-        CHECK(ml(unit::quart, s) == 2 * ml(unit::pint, s));
-        CHECK(ml(unit::pint, s) == 4 * ml(unit::gill, s));
-        CHECK(ml(unit::gill, s) == (s == system::us ? 4 : 5) * ml(unit::fluid_ounce, s));
+        CHECK(ml_or_none(unit::gallon, s) == 4 * ml_or_none(unit::quart, s));
+        CHECK(ml_or_none(unit::quart, s) == 2 * ml_or_none(unit::pint, s));
+        CHECK(ml_or_none(unit::pint, s) == 4 * ml_or_none(unit::gill, s));
+        CHECK(ml_or_none(unit::gill, s) ==
+              (s == system::us ? 4 : 5) * ml_or_none(unit::fluid_ounce, s));
     }
-    CHECK(ml(unit::cup, system::us) == 16 * ml(unit::tablespoon, system::us));
-    CHECK(ml(unit::cup, system::imperial) * 2 == ml(unit::pint, system::imperial));
-    CHECK(ml(unit::cup, system::imperial) == 16 * ml(unit::tablespoon, system::imperial));
+    CHECK(ml_or_none(unit::cup, system::us) == 16 * ml_or_none(unit::tablespoon, system::us));
+    CHECK(ml_or_none(unit::cup, system::imperial) * 2 == ml_or_none(unit::pint, system::imperial));
+    CHECK(ml_or_none(unit::cup, system::imperial) ==
+          16 * ml_or_none(unit::tablespoon, system::imperial));
     for (const system s : {system::us, system::metric, system::uk, system::imperial,
                            system::canadian, system::us_label, system::unstated})
-        CHECK(ml(unit::tablespoon, s) == 3 * ml(unit::teaspoon, s));
-    CHECK(ml(unit::tablespoon, system::australian) == 4 * ml(unit::teaspoon, system::australian));
+        CHECK(ml_or_none(unit::tablespoon, s) == 3 * ml_or_none(unit::teaspoon, s));
+    CHECK(ml_or_none(unit::tablespoon, system::australian) ==
+          4 * ml_or_none(unit::teaspoon, system::australian));
 }
 
 TEST_CASE("a measure that a system does not have is nothing") {
@@ -83,15 +86,15 @@ TEST_CASE("a measure that a system does not have is nothing") {
 }
 
 TEST_CASE("what a recipe that names no system may still use") {
-    CHECK(ml(unit::teaspoon, system::unstated) == 5);
-    CHECK(ml(unit::tablespoon, system::unstated) == 15);
-    CHECK(ml(unit::dessertspoon, system::unstated) == 10);
-    CHECK(ml(unit::litre, system::unstated) == 1000);
-    CHECK(ml(unit::decilitre, system::unstated) == 100);
-    CHECK(ml(unit::centilitre, system::unstated) == 10);
-    CHECK(ml(unit::dash, system::unstated) == exact(5, 8));
-    CHECK(ml(unit::pinch, system::unstated) == exact(5, 16));
-    CHECK(ml(unit::drop, system::unstated) == exact(1, 20));
+    CHECK(ml_or_none(unit::teaspoon, system::unstated) == 5);
+    CHECK(ml_or_none(unit::tablespoon, system::unstated) == 15);
+    CHECK(ml_or_none(unit::dessertspoon, system::unstated) == 10);
+    CHECK(ml_or_none(unit::litre, system::unstated) == 1000);
+    CHECK(ml_or_none(unit::decilitre, system::unstated) == 100);
+    CHECK(ml_or_none(unit::centilitre, system::unstated) == 10);
+    CHECK(ml_or_none(unit::dash, system::unstated) == exact(5, 8));
+    CHECK(ml_or_none(unit::pinch, system::unstated) == exact(5, 16));
+    CHECK(ml_or_none(unit::drop, system::unstated) == exact(1, 20));
 }
 
 TEST_CASE("readings that agree are listed once, under the first's name") {
@@ -113,7 +116,7 @@ TEST_CASE("weights and volumes compare by value") {
 }
 
 TEST_CASE("a third of a cup, three times, is a cup") {
-    const exact cup = ml(unit::cup, system::us);
+    const exact cup = ml_or_none(unit::cup, system::us);
     CHECK(cup / 3 + cup / 3 + cup / 3 == cup);
 }
 

@@ -15,8 +15,8 @@ const exact us_tsp = us_cup / 48;
 
 bool near(const exact& value, const exact& wanted) { return abs(value - wanted) * 1000 <= wanted; }
 
-std::string kind_of(const std::string& line, const std::string& head = "") {
-    const auto all = kinds_of(*compiled(with_lines(line, head)));
+std::string kind_of(const std::string& line, const std::string& before = "") {
+    const auto all = kinds_of(*compiled(with_lines(line, before)));
     return all.empty() ? "" : all.front();
 }
 
