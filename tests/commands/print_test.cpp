@@ -64,6 +64,23 @@ TEST_CASE("without the font of the cards they are printed in another, and a warn
     CHECK(pdf.find("/FontFile") == pdf.npos);
 }
 
+TEST_CASE("a sign that the text font lacks comes from another, and no other card has that",
+          "[commands]") {
+    const folder at;
+    const auto font_of = [&](const std::string& sign) {
+        const auto r =
+            run({"print", "-", "-o", at / "a.pdf"},
+                {.input = "recipe: X\n200 g plain flour\n- Steam [flour]" + sign + ".\n"});
+        CHECK(r.err == "");
+        CHECK(r.code == 0);
+        const auto pdf = bytes_of(at / "a.pdf");
+        CHECK(pdf.find("+NotoSans-Regular") != pdf.npos);
+        return pdf.find("+NotoSansSymbols2-Regular") != pdf.npos;
+    };
+    CHECK(font_of(" \u2668"));
+    CHECK_FALSE(font_of(""));
+}
+
 TEST_CASE("a card too narrow for its type is refused, with both widths", "[commands]") {
     const folder at;
     // 74 mm less 30 mm and 12 mm.
