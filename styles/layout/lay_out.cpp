@@ -1,13 +1,13 @@
 #include "styles/layout/lay_out.hpp"
 
 #include "styles/layout/compose.hpp"
+#include "styles/layout/largest.hpp"
 #include "styles/layout/legibility.hpp"
 #include "styles/layout/spread.hpp"
 #include "styles/layout/stack.hpp"
 
 #include <algorithm>
 #include <array>
-#include <cstdlib>
 #include <limits>
 #include <map>
 
@@ -37,12 +37,6 @@ struct attempt {
 struct outcome {
     std::size_t pages = 0, broken = 0, wrapped = 0;
     double filled = 0;
-};
-
-/// Whether an attempt will do, and by how much it is too full; negative where there is room left.
-struct trial {
-    bool passes = false;
-    double excess = 0;
 };
 
 std::size_t wrapped_lines(const block& weigh_out) {
@@ -105,7 +99,7 @@ class setter {
         best.scale = largest([&](double s) { return keeps_lines({.scale = s, .air = best.air}); });
         // Rows take second lines only where that makes the type much larger.
         const auto wrapping = [&](double s) { return fits({.scale = s, .air = best.air}); };
-        const double worth_it = best.scale + much_larger + step;
+        const double worth_it = best.scale + much_larger + largest_step;
         if (worth_it <= 1 && wrapping(worth_it).passes) best.scale = largest(wrapping, worth_it);
         const auto growing = [&](double w) {
             return fits({.scale = best.scale, .words = w, .air = much_air});
@@ -138,39 +132,6 @@ class setter {
   private:
     static constexpr double some_air = 0.35, much_air = 0.55, much_larger = 0.25;
     static constexpr auto any_number = std::numeric_limits<std::size_t>::max();
-
-    static constexpr int steps = 64;
-    static constexpr double step = 1.0 / steps;
-
-    /// The largest number from 0 to 1, in steps, that passes; `known` is known to. It is looked for
-    /// where the page should be just full, and half way wherever that leads nowhere.
-    template <typename Tries> static double largest(const Tries& tries, double known = 0) {
-        struct end {
-            double at;
-            double excess;
-        };
-        end good{known, tries(known).excess};
-        end bad{1, 0};
-        if (const auto most = tries(1.0); most.passes)
-            return 1;
-        else
-            bad.excess = most.excess;
-        int passed = static_cast<int>(known * steps), failed = steps;
-        int in_a_row = 0; // so often the same end was moved
-        while (failed - passed > 1) {
-            int middle = (passed + failed) / 2;
-            if (good.excess < 0 && bad.excess > 0 && std::abs(in_a_row) < 2) {
-                const double share = good.excess / (good.excess - bad.excess);
-                const double full = good.at + (bad.at - good.at) * share;
-                middle = std::clamp(static_cast<int>(full * steps), passed + 1, failed - 1);
-            }
-            const auto made = tries(middle * step);
-            (made.passes ? good : bad) = {middle * step, made.excess};
-            (made.passes ? passed : failed) = middle;
-            in_a_row = made.passes ? std::max(in_a_row, 0) + 1 : std::min(in_a_row, 0) - 1;
-        }
-        return passed * step;
-    }
 
     /// A sheet that is wider than high holds two halves side by side, the one of some that takes
     /// least room; what is too much for that flows through two columns.
