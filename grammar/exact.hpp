@@ -7,6 +7,7 @@
 #include <iosfwd>
 #include <limits>
 #include <memory>
+#include <numeric>
 #include <string>
 #include <utility>
 
@@ -26,7 +27,7 @@ class exact {
     exact() = default;
     exact(std::integral auto value) : exact(of(value)) {}
     /// Throws std::overflow_error where `below` is 0.
-    exact(std::integral auto above, std::integral auto below) : exact(of(above) / of(below)) {}
+    exact(std::integral auto above, std::integral auto below) : exact(over(above, below)) {}
     explicit exact(const rational& value);
     explicit exact(const whole& value) : exact(rational(value)) {}
 
@@ -64,11 +65,19 @@ class exact {
         std::int64_t above, below;
     };
     explicit exact(words w) : above_(w.above), below_(w.below) {}
-    static exact of(std::integral auto value) {
+    static constexpr bool fits(std::integral auto value) {
         constexpr auto most = std::numeric_limits<std::int64_t>::max();
-        const bool fits =
-            std::in_range<std::int64_t>(value) && std::cmp_greater_equal(value, -most);
-        return fits ? exact(words{static_cast<std::int64_t>(value), 1}) : exact(rational(value));
+        return std::in_range<std::int64_t>(value) && std::cmp_greater_equal(value, -most);
+    }
+    static exact of(std::integral auto value) {
+        return fits(value) ? exact(words{static_cast<std::int64_t>(value), 1})
+                           : exact(rational(value));
+    }
+    static exact over(std::integral auto above, std::integral auto below) {
+        if (!fits(above) || !fits(below) || below <= 0) return of(above) / of(below);
+        const auto a = static_cast<std::int64_t>(above), b = static_cast<std::int64_t>(below);
+        const auto common = std::gcd(a, b);
+        return exact(words{a / common, b / common});
     }
 };
 

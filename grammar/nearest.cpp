@@ -1,8 +1,9 @@
 #include "grammar/nearest.hpp"
 
+#include "grammar/unicode_map.hpp"
+
 #include <algorithm>
 #include <array>
-#include <cstdlib>
 #include <utf8proc.h>
 
 namespace benchcard::grammar {
@@ -82,15 +83,7 @@ std::string folded_case(std::string_view text) {
             if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
         return lower;
     }
-    utf8proc_uint8_t* folded = nullptr;
-    const auto options =
-        static_cast<utf8proc_option_t>(UTF8PROC_STABLE | UTF8PROC_COMPOSE | UTF8PROC_CASEFOLD);
-    const auto length = utf8proc_map(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
-                                     static_cast<utf8proc_ssize_t>(text.size()), &folded, options);
-    if (length < 0) return std::string(text);
-    std::string result(reinterpret_cast<const char*>(folded), static_cast<std::size_t>(length));
-    std::free(folded);
-    return result;
+    return unicode_mapped(text, UTF8PROC_STABLE | UTF8PROC_COMPOSE | UTF8PROC_CASEFOLD);
 }
 
 std::size_t distance(std::string_view a, std::string_view b) {

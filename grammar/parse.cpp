@@ -89,6 +89,8 @@ class reader {
     }
 
   private:
+    static constexpr std::size_t usual_items = 12; // of a block
+
     const source& text_;
     parsed result_;
     bool seen_content_ = false;
@@ -117,8 +119,8 @@ class reader {
                 where.begin + static_cast<std::uint32_t>(last + 1)};
     }
 
-    void keep(item_value value, std::vector<comment> comments = {}) {
-        now().items.emplace_back(std::move(value), std::move(comments));
+    template <typename Value> void keep(Value&& value, std::vector<comment> comments = {}) {
+        now().items.emplace_back(std::forward<Value>(value), std::move(comments));
     }
 
     /// Says why nothing is read from a line on, and keeps the rest as it is.
@@ -153,10 +155,9 @@ class reader {
         } else if (begins_as<rules::blank_line>(line)) {
             keep(empty_line{where});
         } else if (begins_as<rules::comment_line>(line)) {
-            auto s = pad();
-            const auto begin = line.data() + indentation(line);
-            keep(comment{s.between(begin, line.data() + line.size()),
-                         std::string(begin, line.data() + line.size())});
+            const auto text = line.substr(indentation(line));
+            const auto begin = where.end - static_cast<std::uint32_t>(text.size());
+            keep(comment{{where.file, begin, where.end}, std::string(text)});
         } else {
             return read_content(number, line, where);
         }
@@ -411,10 +412,13 @@ class reader {
     }
 
     bool short_enough(const words& name) {
-        if (count_characters(name.text) <= limits::name_characters) return true;
+        const auto& text = name.text; // has no more characters than bytes
+        if (text.size() <= limits::name_characters ||
+            count_characters(text) <= limits::name_characters)
+            return true;
         say("name-too-long", name.where,
             fmt::format("this name is {} characters long; a card can hold {}",
-                        count_characters(name.text), limits::name_characters));
+                        count_characters(text), limits::name_characters));
         return false;
     }
 
@@ -512,7 +516,8 @@ class reader {
         words title;
         if (opening) title = std::get<words>(opening->value);
         if (opening && !short_enough(title)) title = {};
-        result_.tree.blocks.push_back({opened_by(entry.name), title, where, {}});
+        result_.tree.blocks.push_back({opened_by(entry.name), std::move(title), where, {}});
+        now().items.reserve(usual_items);
         if (!s.comments.empty()) keep(comment{s.comments.front()});
     }
 };

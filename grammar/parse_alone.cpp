@@ -54,9 +54,10 @@ std::optional<exact> parse_number(std::string_view text) {
     try {
         const bool whole = read<tao::pegtl::seq<rules::number, rules::end_of_line>>(in, s);
         if (whole && in.empty() && s.value > 0) return s.value;
+        return std::nullopt;
     } catch (const line_error&) {
+        return std::nullopt;
     }
-    return std::nullopt;
 }
 
 } // namespace benchcard::grammar

@@ -60,7 +60,7 @@ std::size_t first_not_utf8(std::string_view bytes);
 /// code points than `most`, such as a letter under a pile of accents: the byte at which it begins,
 /// and how many they are. For UTF-8 text; npos where there is none.
 struct pile {
-    std::size_t begin;
+    std::size_t begin = 0;
     std::size_t code_points = 0;
 };
 pile first_pile(std::string_view text, std::size_t most);

@@ -134,7 +134,7 @@ std::string tidy_setting(const item& line, const setting& written, const source&
                         comment_behind(line));
 }
 
-std::vector<std::string> tidy_prose(const item& lines, std::string first, span where,
+std::vector<std::string> tidy_prose(const item& lines, const std::string& first, span where,
                                     const source& text) {
     std::vector<std::string> result;
     const auto last = text.at(where.end).line;

@@ -32,7 +32,7 @@ std::string tidy_setting(const item& line, const setting& written, const source&
 
 /// Lines of running words (a step, a note): no blanks at their ends, and those that go on
 /// indented by two. One text a line.
-std::vector<std::string> tidy_prose(const item& lines, std::string first, span where,
+std::vector<std::string> tidy_prose(const item& lines, const std::string& first, span where,
                                     const source& text);
 
 /// A text without blanks at its ends.

@@ -135,7 +135,7 @@ void read_cut(reading& r, const value_at& value) {
                    fmt::format("a sheet is not cut into {} equal cards", n.least),
                    "write 2, 4 or 8 a sheet, or a size: a6");
     } else if (const auto card = paper_named(value.text)) {
-        r.made.cut = {*card, 0};
+        r.made.cut = {card, 0};
     } else {
         report_paper(r, value);
     }
@@ -174,7 +174,7 @@ void read_corners(reading& r, const value_at& value) {
 }
 
 void read_distance(reading& r, const value_at& value) {
-    if (const auto far = length_in(r, value, "a distance", 200, 1500)) r.made.distance = *far;
+    if (const auto far = length_in(r, value, "a distance", 200, 1500)) r.made.distance = far;
 }
 
 void read_x_height(reading& r, const value_at& value) {

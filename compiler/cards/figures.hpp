@@ -43,6 +43,6 @@ batch::weigh_line part_of(const batch::weigh_line& l, const exact& factor);
 std::string said_pieces(const exact& number, const std::string& piece);
 
 /// Grams as a scale shows them: `840 g`.
-std::string said_grams(const exact& grams);
+std::string said_grams(const exact& value);
 
 } // namespace benchcard::cards

@@ -41,19 +41,19 @@ class card_lines {
   private:
     std::vector<std::string> lines_;
 
-    void add(std::string_view what, std::vector<std::string> parts) {
+    void add(std::string_view what, const std::vector<std::string>& parts) {
         std::string line(what);
         line += ':';
-        for (auto& part : parts) {
+        for (const auto& part : parts) {
             line += '\t';
             line += part;
         }
         line.erase(line.find_last_not_of('\t') + 1);
         lines_.push_back(std::move(line));
     }
-    void add_unless_empty(std::string_view what, std::vector<std::string> parts) {
+    void add_unless_empty(std::string_view what, const std::vector<std::string>& parts) {
         if (std::any_of(parts.begin(), parts.end(), [](const auto& p) { return !p.empty(); }))
-            add(what, std::move(parts));
+            add(what, parts);
     }
 
     /// What is set bold stands between stars.

@@ -12,7 +12,7 @@ namespace benchcard::commands {
 /// Adds the printed cards of a recipe to the record beside it, `tart.cards` of `tart.recipe`. Gives
 /// what went wrong, or nothing.
 std::optional<std::string> record_cards(const std::string& recipe_file,
-                                        const std::vector<styles::card>& cards,
+                                        const std::vector<styles::card>& printed,
                                         const std::vector<std::string>& order);
 
 /// Says whether a printed card is today's: by the record beside the recipe, with the order that it

@@ -45,10 +45,10 @@ void drop_what_follows(grammar::diagnostics& messages) {
 
 } // namespace
 
-std::unique_ptr<compiled> compile_text(std::string name, std::string text,
+std::unique_ptr<compiled> compile_text(const std::string& name, std::string text,
                                        measures::system measures, const recipe::file_reader& read) {
     auto result = std::make_unique<compiled>();
-    result->files = recipe::gather(std::move(name), std::move(text), read);
+    result->files = recipe::gather(name, std::move(text), read);
     auto resolved = recipe::resolve(result->files, ingredients::built_in_table(), measures);
     result->meaning = std::move(resolved.meaning);
     if (lacks_text(result->files.messages)) drop_what_follows(resolved.messages);

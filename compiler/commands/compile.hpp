@@ -37,7 +37,7 @@ std::unique_ptr<compiled> compile(const std::string& path, measures::system meas
                                   const reading& how = {});
 
 /// Compiles a text as if it were read from a file of that name.
-std::unique_ptr<compiled> compile_text(std::string name, std::string text,
+std::unique_ptr<compiled> compile_text(const std::string& name, std::string text,
                                        measures::system measures, const recipe::file_reader& read);
 
 /// Messages about some files as they are shown on `to`: in colour on a terminal unless NO_COLOR is

@@ -144,12 +144,12 @@ measures::system system_of(const std::string& word) {
     if (const auto named = measures::system_named(word)) return *named;
     std::vector<std::string> names;
     for (const auto s : measures::all_systems) names.emplace_back(measures::name_of(s));
-    wrong_line wrong{fmt::format("there are no measures called `{}`; there are: {}", word,
-                                 fmt::join(names, ", ")),
-                     {}};
+    std::vector<std::string> helps;
     for (const auto& near : grammar::nearest(word, names, 1))
-        wrong.helps.push_back("the nearest is `" + near + "`");
-    throw wrong;
+        helps.push_back("the nearest is `" + near + "`");
+    throw wrong_line{fmt::format("there are no measures called `{}`; there are: {}", word,
+                                 fmt::join(names, ", ")),
+                     helps};
 }
 
 void add_order(CLI::App& command, order_text& text) {

@@ -5,6 +5,7 @@
 #include "styles/layout/lay_out.hpp"
 #include "styles/layout/utf8.hpp"
 #include "styles/pdf/character_name.hpp"
+#include "styles/pdf/faces.hpp"
 #include "styles/pdf/paint.hpp"
 
 #include <algorithm>
@@ -13,6 +14,7 @@
 #include <ctime>
 #include <fmt/format.h>
 #include <iterator>
+#include <memory>
 
 namespace benchcard::commands {
 
@@ -105,8 +107,8 @@ std::vector<layout::page> pages_of(const styles::card& card, const look& how,
 std::optional<std::int64_t> seconds_in(std::string_view text) {
     constexpr std::int64_t most = 253'402'300'799; // the end of the year 9999
     std::int64_t value = 0;
-    const auto end = text.data() + text.size();
-    const auto read = std::from_chars(text.data(), end, value);
+    const auto* end = std::to_address(text.end());
+    const auto read = std::from_chars(std::to_address(text.begin()), end, value);
     const bool is_number = read.ec == std::errc{} && read.ptr == end;
     return is_number && value >= 0 && value <= most ? std::optional(value) : std::nullopt;
 }
@@ -216,7 +218,7 @@ namespace {
 std::optional<std::vector<layout::page>> pages_of(const styles::card& card, const look& how,
                                                   pdf::font_set& fonts) {
     auto pages = pages_of(card, how, fonts.metrics);
-    if (fonts.is_complete || pdf::look_over(pages, fonts).missing.empty()) return pages;
+    if (fonts.is_complete || pdf::have_all(pages, fonts)) return pages;
     auto all = find_fonts(how, pdf::reach::all);
     if (!all) return std::nullopt;
     fonts = std::move(*all);

@@ -67,10 +67,10 @@ class file_watch {
     bool take_events() {
         alignas(inotify_event) char buffer[1 << 14];
         bool is_ours = false;
-        ssize_t count;
+        ssize_t count = 0;
         while ((count = ::read(number_, buffer, sizeof buffer)) > 0)
             for (ssize_t i = 0; i < count;) {
-                inotify_event event;
+                inotify_event event{};
                 std::memcpy(&event, buffer + i, sizeof event);
                 const char* name = buffer + i + sizeof event;
                 if (event.mask & IN_Q_OVERFLOW) is_ours = true;

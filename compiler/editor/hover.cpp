@@ -81,9 +81,8 @@ json hover_of_mention(const look& l, const mention& m) {
     if (m.of.is_component && m.defined_at)
         for (const auto& c : all.components)
             if (c.written && c.written->title.where == *m.defined_at) {
-                auto text = balance_of(c, all);
-                if (m.line) text = said_of(*m.line) + "\n\n" + text;
-                return answer(l, m.where, text);
+                const auto line = m.line ? said_of(*m.line) + "\n\n" : std::string();
+                return answer(l, m.where, line + balance_of(c, all));
             }
     if (m.line) return answer(l, m.where, said_of(*m.line));
     return json();

@@ -66,7 +66,7 @@ bool message_reader::read_more() {
 
 std::optional<std::string> message_reader::next() {
     constexpr std::string_view end_of_head = "\r\n\r\n";
-    std::size_t end;
+    std::size_t end = 0;
     while ((end = waiting_.find(end_of_head)) == waiting_.npos)
         if (waiting_.size() > longest_head || !read_more()) return std::nullopt;
     const auto length = length_in(waiting_.substr(0, end));

@@ -8,8 +8,6 @@
 
 namespace benchcard::ingredients {
 
-const std::vector<std::pair<std::string_view, std::string_view>>& built_in_table_files();
-
 namespace {
 
 using grammar::key;
@@ -157,95 +155,33 @@ class definition_reader {
     }
 };
 
-/// The rest of a line that begins with a word and a colon.
-std::optional<std::string_view> value_of(std::string_view word, std::string_view line) {
-    if (!line.starts_with(word) || !line.substr(word.size()).starts_with(": ")) return std::nullopt;
-    return line.substr(word.size() + 2);
-}
-
-/// The names in a list, as they are written between its commas.
-void add_listed(std::string_view list, std::vector<std::string>& to) {
-    for (std::size_t begin = 0; begin < list.size();) {
-        const auto end = std::min(list.find(", ", begin), list.size());
-        to.emplace_back(list.substr(begin, end - begin));
-        begin = end + 2;
-    }
-}
-
-/// A file of the built-in table. Of its blocks only the names are read at first: that takes a
-/// fiftieth of the time, and a recipe uses a dozen of them.
-class table_file {
-  public:
-    table_file(std::string_view name, std::string_view text) : name_(name), text_(text) {}
-
-    void add_to(table& to) {
-        for (std::size_t begin = 0; begin < text_.size();) {
-            const auto end = std::min(text_.find('\n', begin), text_.size());
-            read_line(text_.substr(begin, end - begin), begin, to);
-            begin = end + 1;
-        }
-        end_block(text_.size(), to);
-    }
-
-  private:
-    std::string_view name_, text_;
-    std::string_view measures_; ///< the line in the file's head that says whose they are
-    std::vector<std::string> names_;
-    std::size_t block_ = 0; ///< where the block begins whose names are read
-
-    void read_line(std::string_view line, std::size_t at, table& to) {
-        if (const auto title = value_of("ingredient", line)) {
-            end_block(at, to);
-            names_ = {std::string(*title)};
-            block_ = at;
-        } else if (const auto also = value_of("also", line)) {
-            add_listed(*also, names_);
-        } else if (value_of("measures", line)) {
-            measures_ = line;
-        }
-    }
-
-    void end_block(std::size_t end, table& to) {
-        if (names_.empty()) return;
-        const auto block = text_.substr(block_, end - block_);
-        to.add(names_, [name = name_, measures = measures_, block, at = block_] {
-            auto result = entry_in(name, measures, block);
-            result.where = {0, static_cast<std::uint32_t>(at),
-                            static_cast<std::uint32_t>(at + block.size())};
-            return result;
-        });
-        names_.clear();
-    }
-
-    /// A block that does not read without a message is a fault of the build, not of the user.
-    static entry entry_in(std::string_view name, std::string_view measures,
-                          std::string_view block) {
-        const grammar::source source(0, std::string(name),
-                                     fmt::format("recipe: {}\n{}\n{}", name, measures, block));
-        const auto file = grammar::parse(source);
-        auto found = definitions_in(file.tree, name == "liquids.recipe");
-        if (!file.messages.empty() || !found.messages.empty() || found.entries.size() != 1)
-            throw std::logic_error(fmt::format("the built-in table {} has a mistake", name));
-        auto& result = found.entries.front();
-        result.built_in = true;
-        result.family = name.substr(0, name.find('.'));
-        return std::move(result);
-    }
-};
-
 } // namespace
 
 defined definitions_in(const grammar::tree& file, bool poured) {
     return definition_reader(file, poured).read();
 }
 
+/// A block that does not read without a message is a fault of the build, not of the user.
+entry read_built_in(const indexed_block& block) {
+    const auto& [name, text] = built_in_table_files().at(block.file);
+    const grammar::source source(
+        0, std::string(name),
+        fmt::format("recipe: {}\n{}\n{}", name, block.measures.in(text), block.whole.in(text)));
+    const auto file = grammar::parse(source);
+    auto found = definitions_in(file.tree, name == "liquids.recipe");
+    if (!file.messages.empty() || !found.messages.empty() || found.entries.size() != 1)
+        throw std::logic_error(fmt::format("the built-in table {} has a mistake", name));
+    auto& result = found.entries.front();
+    result.built_in = true;
+    result.family = name.substr(0, name.find('.'));
+    result.where = {0, block.whole.begin, block.whole.end};
+    return std::move(result);
+}
+
 const table& built_in_table() {
-    static const table* const read_once = [] {
-        auto* t = new table; // lives as long as the process: other tables stand on it
-        for (const auto& [name, text] : built_in_table_files()) table_file(name, text).add_to(*t);
-        return t;
-    }();
-    return *read_once;
+    // Lives as long as the process: other tables stand on it.
+    static const table* const made_once = new table(index_of_built_in());
+    return *made_once;
 }
 
 } // namespace benchcard::ingredients

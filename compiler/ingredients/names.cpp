@@ -1,8 +1,9 @@
 #include "compiler/ingredients/names.hpp"
 
+#include "grammar/unicode_map.hpp"
+
 #include <algorithm>
 #include <array>
-#include <cstdlib>
 #include <utf8proc.h>
 #include <utility>
 
@@ -12,16 +13,8 @@ namespace {
 
 /// Case and accents folded, by Unicode's own rules.
 std::string folded(std::string_view text) {
-    const auto options =
-        static_cast<utf8proc_option_t>(UTF8PROC_STABLE | UTF8PROC_COMPAT | UTF8PROC_DECOMPOSE |
-                                       UTF8PROC_CASEFOLD | UTF8PROC_STRIPMARK);
-    utf8proc_uint8_t* mapped = nullptr;
-    const auto length = utf8proc_map(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
-                                     static_cast<utf8proc_ssize_t>(text.size()), &mapped, options);
-    if (length < 0) return std::string(text);
-    std::string result(reinterpret_cast<const char*>(mapped), static_cast<std::size_t>(length));
-    std::free(mapped);
-    return result;
+    return grammar::unicode_mapped(text, UTF8PROC_STABLE | UTF8PROC_COMPAT | UTF8PROC_DECOMPOSE |
+                                             UTF8PROC_CASEFOLD | UTF8PROC_STRIPMARK);
 }
 
 bool is_plain_ascii(std::string_view text) {

@@ -9,13 +9,6 @@ namespace benchcard::ingredients {
 
 namespace {
 
-/// `cornflour (uk)` is a name of the entry in one country only.
-std::pair<std::string, country> name_and_country(std::string_view name) {
-    if (name.ends_with(" (uk)")) return {std::string(name.substr(0, name.size() - 5)), country::uk};
-    if (name.ends_with(" (us)")) return {std::string(name.substr(0, name.size() - 5)), country::us};
-    return {std::string(name), country::any};
-}
-
 /// A remark in brackets behind a name is no part of it: `dark chocolate (70 %)`.
 std::string_view without_remark(std::string_view name) {
     if (!name.ends_with(')')) return name;
@@ -66,39 +59,47 @@ country country_of(measures::system s) {
 void table::add(entry what) {
     std::vector<std::string> names = what.also;
     names.insert(names.begin(), what.name);
-    what.compared = compared_name(what.name);
-    add(names, nullptr);
-    slots_.back().what = std::make_unique<const entry>(std::move(what));
-}
-
-void table::add(const std::vector<std::string>& names, std::function<entry()> read) {
     for (const auto& written : names) {
         const auto [name, where] = name_and_country(written);
         auto compared = compared_name(name);
         word_counts_.insert(words_in(compared));
         by_name_.emplace(std::move(compared), naming{slots_.size(), where});
     }
-    slots_.emplace_back().read = std::move(read);
+    what.compared = compared_name(what.name);
+    slots_.emplace_back().what = std::make_unique<const entry>(std::move(what));
 }
+
+table::table(const built_in_index& index)
+    : index_(&index), slots_(index.blocks.size()),
+      word_counts_(index.word_counts.begin(), index.word_counts.end()) {}
 
 const entry* table::entry_at(std::size_t index) const {
     auto& s = slots_[index];
-    if (s.read)
+    if (index_)
         std::call_once(s.is_read, [&] {
-            auto what = s.read();
+            auto what = read_built_in(index_->blocks[index]);
             what.compared = compared_name(what.name);
             s.what = std::make_unique<const entry>(std::move(what));
         });
     return s.what.get();
 }
 
+std::vector<table::naming> table::namings_of(const std::string& compared) const {
+    std::vector<naming> result;
+    if (index_) {
+        for (const auto& n : index_->called(compared)) result.push_back({n.block, n.where});
+        return result;
+    }
+    const auto [begin, end] = by_name_.equal_range(compared);
+    for (auto i = begin; i != end; ++i) result.push_back(i->second);
+    std::ranges::sort(result, {}, &naming::index);
+    return result;
+}
+
 std::vector<table::naming> table::named(const std::string& compared, const table** holder) const {
     for (const table* t = this; t; t = t->below_) {
-        const auto [begin, end] = t->by_name_.equal_range(compared);
-        if (begin == end) continue;
-        std::vector<naming> result;
-        for (auto i = begin; i != end; ++i) result.push_back(i->second);
-        std::ranges::sort(result, {}, &naming::index);
+        auto result = t->namings_of(compared);
+        if (result.empty()) continue;
         *holder = t;
         return result;
     }
@@ -142,7 +143,7 @@ lookup table::find(std::string_view name, country from) const {
 void table::collect_names(std::vector<std::string>& names) const {
     for (const auto* e : entries()) {
         names.push_back(e->name);
-        for (const auto& other : e->also) names.push_back(name_and_country(other).first);
+        for (const auto& other : e->also) names.emplace_back(name_and_country(other).first);
     }
     if (below_) below_->collect_names(names);
 }

@@ -1,10 +1,10 @@
 #pragma once
 
+#include "compiler/ingredients/built_in_index.hpp"
 #include "compiler/ingredients/entry.hpp"
 #include "grammar/diagnostic.hpp"
 
 #include <deque>
-#include <functional>
 #include <memory>
 #include <mutex>
 #include <set>
@@ -29,13 +29,13 @@ struct lookup {
 class table {
   public:
     explicit table(const table* below = nullptr) : below_(below) {}
+    /// The built-in table, whose entries are read from their files when they are first asked for.
+    explicit table(const built_in_index& index);
     // Entries are pointed to, so a table stays where it is.
     table(const table&) = delete;
     table& operator=(const table&) = delete;
 
     void add(entry what);
-    /// An entry of these names, that of its own first, which is read when it is first asked for.
-    void add(const std::vector<std::string>& names, std::function<entry()> read);
 
     /// The entry with the longest name that `name` ends in, plural, case and accents aside. A name
     /// that two entries bear in `from` alone (`cream (uk)`) matches neither: it has readings.
@@ -51,17 +51,19 @@ class table {
         country where;
     };
     struct slot {
-        std::function<entry()> read; ///< none of an entry that was given
         std::once_flag is_read;
         std::unique_ptr<const entry> what; ///< nothing before it is read
     };
-    const table* below_;
+    const table* below_ = nullptr;
+    const built_in_index* index_ = nullptr; ///< of the built-in table; no other has one
     mutable std::deque<slot> slots_;
     std::unordered_multimap<std::string, naming> by_name_;
     std::set<std::size_t> word_counts_; ///< of these names: no other end of a name is looked up
 
     const entry* entry_at(std::size_t index) const;
-    /// All that bear a name, in the order they were added, of the first table that has it.
+    /// All of this table alone that bear a name, in the order they were added.
+    std::vector<naming> namings_of(const std::string& compared) const;
+    /// The same of the first table that has it.
     std::vector<naming> named(const std::string& compared, const table** holder) const;
     bool has_name_of(std::size_t words) const;
     void collect_names(std::vector<std::string>& names) const;
@@ -74,6 +76,9 @@ struct defined {
     grammar::diagnostics messages;
 };
 defined definitions_in(const grammar::tree& file, bool poured);
+
+/// An entry of the built-in table.
+entry read_built_in(const indexed_block& block);
 
 /// The table built into the program: of each entry the names, and the rest when it is looked up.
 /// The same for the life of the process, from any thread.

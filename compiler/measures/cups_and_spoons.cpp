@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <map>
 #include <optional>
 
 /// Which cups and spoons a cook would take for a volume: every likely way is listed and weighed
@@ -21,6 +22,7 @@ struct term {
     exact ml = 0;
     int trouble = 0;
     int eighths = 0; ///< `times`, of a spoon
+    double about_ml = approximately(ml);
 };
 
 /// One term or two.
@@ -35,20 +37,14 @@ struct way {
 struct measures_at_hand {
     exact teaspoon, tablespoon;
     std::optional<exact> cup;
+    std::vector<term> spoons = {};
 };
-
-measures_at_hand measures_of(system s) {
-    measures_at_hand set{
-        volume_of(unit::teaspoon, s)->value, volume_of(unit::tablespoon, s)->value, {}};
-    if (const auto cup = volume_of(unit::cup, s)) set.cup = cup->value;
-    return set;
-}
 
 /// Whole and part cups near a volume: what is nearest alone and what leaves room for a spoon.
 std::vector<term> cup_terms(const exact& volume, const exact& cup) {
     struct part {
         exact of_a_cup;
-        int trouble;
+        int trouble = 0;
     };
     const part parts[] = {{0, 0},           {exact(1, 2), 1}, {exact(1, 4), 2},
                           {exact(3, 4), 3}, {exact(1, 3), 2}, {exact(2, 3), 3}};
@@ -69,7 +65,7 @@ std::vector<term> tablespoon_terms(const measures_at_hand& set) {
     const int most = set.cup ? 4 : 8;
     for (int halves = 2; halves <= 2 * most; ++halves) {
         const exact times(halves, 2);
-        const bool is_fiddly = set.cup && times > 3 && times < 4;
+        const bool is_fiddly = set.cup && halves == 7;
         if (is_fiddly) continue;
         if (set.cup && times * set.tablespoon * 4 >= *set.cup) break;
         terms.push_back(
@@ -87,6 +83,23 @@ std::vector<term> teaspoon_terms(const measures_at_hand& set) {
         terms.push_back({unit::teaspoon, times, times * set.teaspoon, trouble, quarters * 2});
     }
     return terms;
+}
+
+measures_at_hand measures_of(system s) {
+    measures_at_hand set{
+        volume_of(unit::teaspoon, s)->value, volume_of(unit::tablespoon, s)->value, {}};
+    if (const auto cup = volume_of(unit::cup, s)) set.cup = cup->value;
+    set.spoons = tablespoon_terms(set);
+    for (const term& t : teaspoon_terms(set)) set.spoons.push_back(t);
+    return set;
+}
+
+/// The same, made once a system and thread.
+const measures_at_hand& at_hand(system s) {
+    thread_local std::map<system, measures_at_hand> known;
+    const auto [found, is_new] = known.try_emplace(s);
+    if (is_new) found->second = measures_of(s);
+    return found->second;
 }
 
 way measured_with(const term& one, const exact& volume) {
@@ -149,16 +162,25 @@ spooned as_text(const way& chosen, const exact& volume) {
 constexpr double about_right = 0.02;
 constexpr double any_error = std::numeric_limits<double>::infinity();
 
-/// Two terms that go together, save those that are clearly off by more than a share of the volume.
+/// One term, save those that are clearly off by more than a share of the volume.
+std::vector<way> singles(const std::vector<term>& terms, const exact& volume, double most_off) {
+    const double about = approximately(volume);
+    std::vector<way> result;
+    for (const term& t : terms)
+        if (std::abs(t.about_ml - about) <= most_off * about)
+            result.push_back(measured_with(t, volume));
+    return result;
+}
+
+/// Two terms that go together, with the same left out.
 std::vector<way> pairs(const std::vector<term>& terms, const exact& volume, double most_off) {
     const double about = approximately(volume);
     std::vector<way> result;
     for (const term& first : terms) {
         if (first.ml >= volume) continue; // more to it is further off than it is alone
         for (const term& second : terms) {
-            if (!go_together(first, second)) continue;
-            const double off = approximately(first.ml) + approximately(second.ml) - about;
-            if (std::abs(off) <= most_off * about)
+            const double off = first.about_ml + second.about_ml - about;
+            if (std::abs(off) <= most_off * about && go_together(first, second))
                 result.push_back(measured_with(first, second, volume));
         }
     }
@@ -172,22 +194,21 @@ bool beyond(const exact& volume, const measures_at_hand& set) {
 
 } // namespace
 
-spooned in_cups_and_spoons(millilitres volume, system s) {
+spooned in_cups_and_spoons(const millilitres& volume, system s) {
     const exact& wanted = volume.value;
-    const measures_at_hand set = measures_of(s);
+    const measures_at_hand& set = at_hand(s);
     if (beyond(wanted, set)) return {};
 
     std::vector<term> terms = set.cup ? cup_terms(wanted, *set.cup) : std::vector<term>{};
-    for (const term& t : tablespoon_terms(set)) terms.push_back(t);
-    for (const term& t : teaspoon_terms(set)) terms.push_back(t);
+    terms.insert(terms.end(), set.spoons.begin(), set.spoons.end());
 
-    std::vector<way> single;
     const exact as_right = as_good_as_right * wanted;
-    for (const term& t : terms) single.push_back(measured_with(t, wanted));
-    if (const way* one = best_of(single, nearer, as_right)) return as_text(*one, wanted);
+    const std::vector<way> right_alone = singles(terms, wanted, about_right);
+    if (const way* one = best_of(right_alone, nearer, as_right)) return as_text(*one, wanted);
     const std::vector<way> right = pairs(terms, wanted, about_right);
     if (const way* two = best_of(right, simpler, as_right)) return as_text(*two, wanted);
 
+    const std::vector<way> single = singles(terms, wanted, any_error);
     const std::vector<way> paired = pairs(terms, wanted, any_error);
     const way* one = best_of(single, nearer);
     const way* two = best_of(paired, nearer);

@@ -49,24 +49,29 @@ std::string in_decimals(const exact& value, int decimals) {
 
 std::string with_fraction(const exact& value, int decimals) {
     struct glyph {
-        int numerator, denominator;
-        const char* text;
+        exact fraction;
+        const char* text = nullptr;
+        exact tolerance = 0;
     };
-    static constexpr glyph glyphs[] = {{1, 2, "½"}, {1, 3, "⅓"}, {2, 3, "⅔"},
-                                       {1, 4, "¼"}, {3, 4, "¾"}, {1, 8, "⅛"},
-                                       {3, 8, "⅜"}, {5, 8, "⅝"}, {7, 8, "⅞"}};
+    // Of a third, that is 0.333 and 0.667 too.
+    static const glyph glyphs[] = {{exact(1, 2), "½"},
+                                   {exact(1, 3), "⅓", exact(1, 3000)},
+                                   {exact(2, 3), "⅔", exact(2, 3000)},
+                                   {exact(1, 4), "¼"},
+                                   {exact(3, 4), "¾"},
+                                   {exact(1, 8), "⅛"},
+                                   {exact(3, 8), "⅜"},
+                                   {exact(5, 8), "⅝"},
+                                   {exact(7, 8), "⅞"}};
     if (value < 0) return "-" + with_fraction(-value, decimals);
-    const exact whole = whole_part(value);
-    for (const glyph& g : glyphs) {
-        const exact fraction(g.numerator, g.denominator);
-        const exact tolerance = g.denominator == 3 ? exact(fraction / 1000) : exact(0);
-        if (abs(value - whole - fraction) <= tolerance)
+    const exact whole = whole_part(value), rest = value - whole;
+    for (const glyph& g : glyphs)
+        if (rest == g.fraction || (g.tolerance > 0 && abs(rest - g.fraction) <= g.tolerance))
             return (whole == 0 ? "" : in_decimals(whole, 0)) + g.text;
-    }
     return in_decimals(value, decimals);
 }
 
-shown on_a_scale(grams weight) { return with_unit(weight.value, 10000, "g", "kg"); }
+shown on_a_scale(const grams& weight) { return with_unit(weight.value, 10000, "g", "kg"); }
 
 exact grams_shown(const exact& grams, const std::optional<exact>& step) {
     constexpr int coarse = 10; // grams, from 10 kg up
@@ -83,7 +88,7 @@ bool scale_shows(const exact& grams, const std::optional<exact>& step) {
     return !step || abs(rounded_to(grams, *step) - grams) * 100 <= 3 * grams;
 }
 
-shown on_a_scale(grams weight, const std::optional<exact>& step) {
+shown on_a_scale(const grams& weight, const std::optional<exact>& step) {
     if (!step || !scale_shows(weight.value, step)) return on_a_scale(weight);
     const auto figure = grams_shown(weight.value, step);
     return figure < 10000 ? shown{in_decimals(figure, 3), "g"}
@@ -97,14 +102,14 @@ exact as_cut(const exact& number) {
     return nearest > 0 ? nearest : exact(1, 4);
 }
 
-shown in_a_jug(millilitres volume) {
+shown in_a_jug(const millilitres& volume) {
     // A US spoon is 1.4 % less than the 5 or 15 ml that a jug or a spoon shows for it.
     const exact whole = rounded_to(volume.value, 1);
     const bool nearly_whole = whole > 0 && abs(volume.value - whole) * 50 <= whole;
     return with_unit(nearly_whole ? whole : volume.value, 1000, "ml", "l");
 }
 
-std::string in_ounces(grams weight) {
+std::string in_ounces(const grams& weight) {
     const exact ounces = weight.value / weight_of(unit::ounce)->value;
     const exact figure = rounded_to(ounces, ounces < 2 ? exact(1, 8) : exact(1, 4));
     if (ounces < exact(1, 8) || more_than_a_tenth_off(figure, ounces)) return "";
@@ -116,7 +121,7 @@ std::string in_ounces(grams weight) {
     return text;
 }
 
-std::string in_fluid_ounces(millilitres volume, system s) {
+std::string in_fluid_ounces(const millilitres& volume, system s) {
     const auto ounce = volume_of(unit::fluid_ounce, s);
     if (!ounce) return "";
     const exact ounces = volume.value / ounce->value;

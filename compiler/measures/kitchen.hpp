@@ -18,24 +18,24 @@ struct shown {
 
 /// A weight on a kitchen scale: to the gram from 10 g up, to 0.1 g below that; in kg, to 10 g,
 /// from 10 kg up. Never `0`: below 0.1 g it has its first significant figure.
-shown on_a_scale(grams weight);
+shown on_a_scale(const grams& weight);
 /// The same on a scale that shows steps of so many grams, greater than 0: to the step where it can
 /// show the weight, in kg to no less than 10 g; else as without a step.
-shown on_a_scale(grams weight, const std::optional<exact>& step);
+shown on_a_scale(const grams& weight, const std::optional<exact>& step);
 /// What a scale shows for a weight, in grams.
 exact grams_shown(const exact& grams, const std::optional<exact>& step);
 /// Whether the nearest step of a scale is within 3 % of a weight. Without a step it is.
 bool scale_shows(const exact& grams, const std::optional<exact>& step);
 /// A volume in a measuring jug: to the ml from 10 ml up; below, to the ml where that is within 2 %,
 /// else to 0.1 ml or the first significant figure; in l, to 10 ml, from 1 l up.
-shown in_a_jug(millilitres volume);
+shown in_a_jug(const millilitres& volume);
 /// A weight in ounces, to the eighth below 2 oz and to the quarter above; from a pound up in
 /// pounds and ounces: `14 oz`, `1 lb 2½ oz`. Empty below an eighth of an ounce, and where the
 /// nearest mark is more than a tenth off: such a scale cannot show it.
-std::string in_ounces(grams weight);
+std::string in_ounces(const grams& weight);
 /// A volume in fluid ounces of a system, to the quarter: `8 fl oz`. Empty below a quarter, where
 /// the nearest quarter is more than a tenth off, and where the system has no fluid ounce.
-std::string in_fluid_ounces(millilitres volume, system s);
+std::string in_fluid_ounces(const millilitres& volume, system s);
 
 /// A volume as a cook would measure it with the cups and spoons of a system: `1 cup + 2 tbsp`.
 struct spooned {
@@ -49,7 +49,7 @@ struct spooned {
 /// a cup goes to 8 tbsp.
 /// Empty above 999 cups, above 8 tbsp without a cup, and below 3/32 tsp, where the smallest spoon
 /// holds a third too much.
-spooned in_cups_and_spoons(millilitres volume, system s);
+spooned in_cups_and_spoons(const millilitres& volume, system s);
 
 /// A number with a vulgar fraction where it has one a cook would use, otherwise to at most
 /// `decimals` places: `1½`, `⅔`, `4`, `1.37`. Halves, quarters and eighths must be exact; a third

@@ -42,9 +42,9 @@ exact fahrenheit_to_gas(const exact& degrees) {
 /// A row of the dial table: a mark of a gas oven, its °F, and the °C that charts put beside it.
 struct dial_row {
     exact mark;
-    int fahrenheit;
-    int celsius;         ///< what is printed
-    int highest_celsius; ///< the upper figure where charts differ
+    int fahrenheit = 0;
+    int celsius = 0;         ///< what is printed
+    int highest_celsius = 0; ///< the upper figure where charts differ
 };
 const dial_row dial_rows[] = {
     {exact(1, 4), 225, 110, 110}, {exact(1, 2), 250, 120, 130}, {1, 275, 140, 140},
@@ -137,7 +137,7 @@ celsius exactly(const exact& figure, oven_scale scale) {
     return {figure};
 }
 
-exact degrees_on(oven_scale scale, celsius temperature) {
+exact degrees_on(oven_scale scale, const celsius& temperature) {
     switch (scale) {
     case oven_scale::celsius:
         return temperature.value;

@@ -13,13 +13,13 @@ struct celsius {
     exact value = 0;
 };
 
-/// The exact temperature in degrees Celsius of `degrees` on a scale. Fan degrees are those of a
+/// The exact temperature in degrees Celsius of a figure on a scale. Fan degrees are those of a
 /// conventional oven 20 °C hotter (common practice). Gas marks are read in a straight line between
 /// ¼ (225 °F), ½ (250 °F), 1 (275 °F) and 25 °F more a mark (GNU units 2.22, gasmark); the last
 /// line goes on above 10, and below ¼ the marks 1/8 (200 °F) and 1/16 (175 °F) are used as there.
-celsius exactly(const exact& degrees, oven_scale scale);
+celsius exactly(const exact& figure, oven_scale scale);
 /// The exact figure on a scale for a temperature: the inverse of `exactly`.
-exact degrees_on(oven_scale scale, celsius temperature);
+exact degrees_on(oven_scale scale, const celsius& temperature);
 
 /// One oven setting as the dials of four ovens show it: `180 °C`, `160 °C`, `350 °F`, `4`.
 /// `gas` is empty where no mark comes near (below ¼ or above 10), `fan` where it would be below

@@ -119,10 +119,10 @@ class gatherer {
 
 } // namespace
 
-book gather(std::string name, std::string text, const file_reader& read) {
+book gather(const std::string& name, std::string text, const file_reader& read) {
     // `./a.recipe` and `a.recipe` are one file to what uses it.
     const auto normal = std::filesystem::path(name).lexically_normal().string();
-    return gatherer(read).run(normal.empty() ? std::move(name) : normal, std::move(text));
+    return gatherer(read).run(normal.empty() ? name : normal, std::move(text));
 }
 
 } // namespace benchcard::recipe

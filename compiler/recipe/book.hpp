@@ -30,6 +30,6 @@ struct book {
 
 /// Reads what `use:` names, and what that uses, as far as it goes. A `use:` that cannot be read,
 /// or that closes a circle, is a message at its line.
-book gather(std::string name, std::string text, const file_reader& read);
+book gather(const std::string& name, std::string text, const file_reader& read);
 
 } // namespace benchcard::recipe

@@ -8,8 +8,8 @@ namespace benchcard::recipe {
 /// In pieces where it is made in pieces and all use it so; in grams where these are known.
 struct demand {
     struct user {
-        std::size_t component; ///< which one uses it
-        std::size_t line;
+        std::size_t component = 0; ///< which one uses it
+        std::size_t line = 0;
         std::optional<exact> pieces;
         std::optional<exact> grams;
         std::optional<exact> share; ///< of all there is

@@ -13,8 +13,8 @@ struct resolved {
     grammar::diagnostics messages;
 };
 
-/// `measures` other than unstated overrides what the file says.
+/// `override` other than unstated is taken instead of what the file says.
 resolved resolve(const book& files, const ingredients::table& table,
-                 measures::system measures = measures::system::unstated);
+                 measures::system override = measures::system::unstated);
 
 } // namespace benchcard::recipe

@@ -2,7 +2,7 @@
 
 #include "compiler/ingredients/names.hpp"
 
-#include <algorithm>
+#include <map>
 
 namespace benchcard::safety {
 
@@ -95,11 +95,14 @@ const std::vector<allergen> rows = {
      "Reg. (EU) No 1169/2011, Annex II, 14"},
 };
 
-bool is_called(const allergen& a, const std::string& compared) {
-    return ingredients::compared_name(a.name) == compared ||
-           std::any_of(a.also.begin(), a.also.end(), [&](const auto name) {
-               return ingredients::compared_name(name) == compared;
-           });
+/// The rows by all that they are called, as names are compared; the first where two share a name.
+std::map<std::string, const allergen*> rows_by_name() {
+    std::map<std::string, const allergen*> result;
+    for (const auto& row : rows) {
+        result.emplace(ingredients::compared_name(row.name), &row);
+        for (const auto name : row.also) result.emplace(ingredients::compared_name(name), &row);
+    }
+    return result;
 }
 
 } // namespace
@@ -115,10 +118,9 @@ bool is_law(std::string_view labels) {
 std::span<const allergen> all_allergens() { return rows; }
 
 const allergen* allergen_named(std::string_view name) {
-    const auto compared = ingredients::compared_name(name);
-    for (const auto& row : rows)
-        if (is_called(row, compared)) return &row;
-    return nullptr;
+    static const auto by_name = rows_by_name();
+    const auto found = by_name.find(ingredients::compared_name(name));
+    return found == by_name.end() ? nullptr : found->second;
 }
 
 std::string listed_name(const std::string& name) {

@@ -33,7 +33,7 @@ std::vector<std::string> raw_words();
 /// Whether `raw:` can say this, in the singular or plural.
 bool is_raw_word(std::string_view said);
 struct hazard {
-    raw what;
+    raw what = raw::flour;
     bool cooked_here = false;  ///< by a step of this component, after the last of it went in
     bool cooked_later = false; ///< by every component that uses it
     bool for_others = false;   ///< no component of this recipe uses it, and it is not the product

@@ -29,7 +29,7 @@ row_measures measures_for(double size, double leading) {
     return {.pitch = size * leading, .above = size * 0.73, .below = size * 0.25};
 }
 
-std::vector<band> row_of(const std::vector<cell>& cells, row_measures measures) {
+std::vector<band> row_of(std::span<const cell> cells, row_measures measures) {
     std::size_t count = 0;
     for (const auto& c : cells) count = std::max(count, c.lines.size());
     std::vector<band> bands(count);

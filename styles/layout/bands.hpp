@@ -2,6 +2,8 @@
 
 #include "styles/layout/text.hpp"
 
+#include <initializer_list>
+#include <span>
 #include <vector>
 
 /// What a card is stacked up from: bands of one line of type, in groups, in blocks.
@@ -71,7 +73,10 @@ struct row_measures {
 row_measures measures_for(double size, double leading);
 
 /// Sets cells side by side, line by line on common baselines.
-std::vector<band> row_of(const std::vector<cell>& cells, row_measures measures);
+std::vector<band> row_of(std::span<const cell> cells, row_measures measures);
+inline std::vector<band> row_of(std::initializer_list<cell> cells, row_measures measures) {
+    return row_of(std::span(cells.begin(), cells.size()), measures);
+}
 
 /// The height of some bands of a group with what is over and under them.
 double height_of(const group& g, std::size_t first, std::size_t last);

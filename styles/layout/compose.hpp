@@ -4,6 +4,8 @@
 #include "styles/layout/ready_card.hpp"
 #include "styles/layout/sizes.hpp"
 
+#include <deque>
+
 /// Each part of a card set in bands, at given sizes and a given width of the text area (points).
 /// A part that the card does not have is an empty block.
 namespace benchcard::layout {
@@ -16,6 +18,7 @@ struct composing {
     double width = 0;
     double height = 0; ///< of the text area, for parts that must leave room for others
     styles::colour accent = styles::black;
+    std::deque<ready_text>* made = nullptr; ///< texts cut short, kept as long as their lines
     bool long_foot = false; ///< the footnote is too long to be repeated, and stands alone
 };
 

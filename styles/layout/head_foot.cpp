@@ -85,18 +85,19 @@ double title_size(const composing& with) {
 }
 
 /// What fits of a text on so many lines, with three dots where some was left out.
-type_lines shortened(const ready_text& text, const ready_text& dots, double size, double width,
-                     std::size_t most_lines) {
+type_lines shortened(const ready_text& text, double size, double width, std::size_t most_lines,
+                     const composing& with) {
     constexpr std::size_t most_characters = 300;
     auto lines = broken(text, one_size(size), width);
     if (lines.size() <= most_lines) return lines;
+    const auto& dots = with.card.dots.slots;
+    auto& cut = with.made->emplace_back();
     auto count = std::min(text.slots.size(), most_characters);
     while (lines.size() > most_lines && count > 0) {
         std::vector<slot> part(text.slots.begin(), text.slots.begin() + static_cast<long>(--count));
-        part.insert(part.end(), dots.slots.begin(), dots.slots.end());
-        const auto made = std::make_shared<const ready_text>(std::move(part));
-        lines = broken(*made, one_size(size), width);
-        for (auto& l : lines) l.kept = made;
+        part.insert(part.end(), dots.begin(), dots.end());
+        cut = ready_text(std::move(part));
+        lines = broken(cut, one_size(size), width);
     }
     return lines;
 }
@@ -123,7 +124,7 @@ block compose_head(const composing& with) {
                    measures);
     } else {
         auto lines = broken(with.card.of, sizes, with.width);
-        for (auto& l : broken(with.card.yield, sizes, with.width)) lines.push_back(std::move(l));
+        for (const auto& l : broken(with.card.yield, sizes, with.width)) lines.push_back(l);
         under.bands = row_of({{lines, 0}}, measures);
     }
     under.rule_below = 1.6;
@@ -139,8 +140,8 @@ block compose_short_head(const composing& with) {
     const std::size_t lines = with.height < 12 * h.size ? 1 : 2;
     block made;
     made.groups = headline_groups(
-        h, shortened(h.title, with.card.dots, h.size, h.title_width(), lines),
-        shortened(h.batch, with.card.dots, h.size, h.has_tab() ? h.width : with.width, lines));
+        h, shortened(h.title, h.size, h.title_width(), lines, with),
+        shortened(h.batch, h.size, h.has_tab() ? h.width : with.width, lines, with));
     made.groups.push_back(
         {.pad_below = with.size.space * 0.5 + 2, .rule_below = 1.6, .ink = with.accent});
     made.groups.push_back({.pad_below = with.size.space * 0.8});
@@ -165,7 +166,7 @@ foot_form formed(const composing& with, const page_mark& mark, bool with_footnot
     const double beside_width = with.width - mark_width - with.size.small_print * 1.5;
     foot_form form;
     form.marks = broken(mark.number, sizes, with.width);
-    for (auto& l : broken(mark.next, sizes, with.width)) form.marks.push_back(std::move(l));
+    for (const auto& l : broken(mark.next, sizes, with.width)) form.marks.push_back(l);
 
     const auto& all = with_footnote ? with.card.foot : with.card.revision;
     form.marks_at_right = beside_width > with.width * 0.35;

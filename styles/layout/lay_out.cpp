@@ -81,7 +81,10 @@ class setter {
     }
 
     std::vector<page> run() const {
-        const auto smallest = outcome_of({}, false);
+        // What fits on one page with air does so without, and in as many lines.
+        const auto airy = outcome_of({.air = some_air}, false);
+        const bool is_one_page = airy.pages == 1 && airy.broken == 0;
+        const auto smallest = is_one_page ? airy : outcome_of({}, false);
         const bool runs_on = smallest.pages > 1;
         const auto least = runs_on ? outcome_of({}, true) : smallest;
         const auto room = static_cast<double>(least.pages * arranged_.columns);
@@ -99,8 +102,9 @@ class setter {
         best.scale = largest([&](double s) { return keeps_lines({.scale = s, .air = best.air}); });
         // Rows take second lines only where that makes the type much larger.
         const auto wrapping = [&](double s) { return fits({.scale = s, .air = best.air}); };
-        const double worth_it = best.scale + much_larger + largest_step;
-        if (worth_it <= 1 && wrapping(worth_it).passes) best.scale = largest(wrapping, worth_it);
+        const double next = best.scale + largest_step, worth_it = next + much_larger;
+        if (worth_it <= 1 && wrapping(next).passes && wrapping(worth_it).passes)
+            best.scale = largest(wrapping, worth_it);
         const auto growing = [&](double w) {
             return fits({.scale = best.scale, .words = w, .air = much_air});
         };
@@ -154,7 +158,7 @@ class setter {
     }
 
     composing composed(fitting to, const ready_card& of, double width) const {
-        return {of, look_, sizes_at(look_, to), width, area_.height(), accent()};
+        return {of, look_, sizes_at(look_, to), width, area_.height(), accent(), &made_texts_};
     }
     styles::colour accent() const { return styles::accent_for(look_, card_.station); }
 
@@ -212,7 +216,8 @@ class setter {
         };
         auto laid = stack_of(0);
         // How many pages there are is known when they are; then it stands in the foot of each.
-        return is_numbered() && runs_on ? stack_of(laid.pages.size()) : laid;
+        if (is_numbered() && runs_on) return stack_of(laid.pages.size());
+        return laid;
     }
 
     /// A component of a whole recipe; its heading is repeated wherever it runs on.
@@ -284,7 +289,10 @@ class setter {
     bool is_numbered() const { return card_.is_recipe; }
 
     const page_mark& mark(std::size_t index, bool last, bool runs_on, std::size_t count) const {
-        if (!runs_on) return marked(card_.number, "");
+        if (!runs_on) {
+            if (!only_mark_) only_mark_ = mark_of(card_, card_.number, "", look_, metrics_);
+            return *only_mark_;
+        }
         if (is_numbered()) return marked(page_number(index, count), "");
         return marked(with_letter(card_.number, letter(index)),
                       last ? "" : page_label(card_.number, letter(index + 1)));
@@ -309,6 +317,10 @@ class setter {
             pages[i].label = is_numbered() ? (several ? std::to_string(i + 1) : "")
                                            : page_label(card_.number, several ? letter(i) : "");
         pages.front().bookmarks = {card_.title};
+        for (auto& p : pages) { // of thousands of cards
+            p.text.shrink_to_fit();
+            p.shapes.shrink_to_fit();
+        }
         return pages;
     }
 
@@ -318,8 +330,10 @@ class setter {
     ready_card ready_;
     area area_;
     arrangement arranged_;
+    mutable std::deque<ready_text> made_texts_;
     mutable std::map<std::array<double, 4>, outcome> outcomes_;
     mutable std::map<std::pair<std::string, std::string>, page_mark> marks_;
+    mutable std::optional<page_mark> only_mark_; ///< of a card on one page
 };
 
 /// How far the ink of some pages goes beyond what must be clear at each edge: letters lean over

@@ -70,7 +70,7 @@ box ink_of(const text_run& run, const font_metrics& metrics) {
     int at = 0;
     box ink{0, 0, 0, 0};
     bool first = true;
-    for (const auto code : characters_of(run.text)) {
+    for_each_character(run.text, [&](char32_t code) {
         const auto* g = metrics.faces[run.face].find(code);
         const glyph measures = g ? *g : glyph{.advance = 600, .right = 600, .above = 714};
         if (measures.right > measures.left) {
@@ -82,7 +82,7 @@ box ink_of(const text_run& run, const font_metrics& metrics) {
             first = false;
         }
         at += measures.advance;
-    }
+    });
     const double unit = run.size / 1000;
     return {run.x + ink.left * unit, run.y + ink.top * unit, run.x + ink.right * unit,
             run.y + ink.bottom * unit};

@@ -17,8 +17,8 @@ struct text_run {
     double x = 0, y = 0;
     double size = 0;
     face_id face = 0;
-    std::string text = {};
     styles::colour ink = styles::black;
+    std::string text = {};
 
     bool operator==(const text_run&) const = default;
 };

@@ -62,7 +62,7 @@ struct ready_card {
     std::vector<ready_figures> figures;
 };
 
-ready_card made_ready(const styles::card& card, const styles::style& look,
+ready_card made_ready(const styles::card& from, const styles::style& look,
                       const font_metrics& metrics);
 
 /// Who a page is: its number, the fingerprint, and on a card that runs on the next one's label.
@@ -71,7 +71,7 @@ struct page_mark {
 };
 
 /// `next` is the label of the next page of a card, or empty.
-page_mark mark_of(const styles::card& card, const std::string& number, const std::string& next,
+page_mark mark_of(const styles::card& from, const std::string& number, const std::string& next,
                   const styles::style& look, const font_metrics& metrics);
 
 /// `card 2a of 3`.

@@ -134,17 +134,19 @@ class stacker {
     double company_of(const block& b, std::size_t i) const {
         if (!b.groups[i].keep_with_next || i + 1 == b.groups.size()) return 0;
         const auto& next = b.groups[i + 1];
-        return next.space_before + std::min(next.height(), fresh());
+        const double whole = next.height();
+        return next.space_before + (whole <= left_over() ? whole : std::min(whole, fresh()));
     }
 
     void place(const block& b, std::size_t i) {
         const auto& g = b.groups[i];
+        const double height = g.height(), company = company_of(b, i);
         const auto fits = [&] {
             const double before = opens() ? 0 : g.space_before;
-            return before + g.height() + company_of(b, i) <= left_over() + rounding;
+            return before + height + company <= left_over() + rounding;
         };
         bool moved = false;
-        while (!fits() && !at_top() && g.height() <= fresh() + rounding) {
+        while (!fits() && !at_top() && height <= fresh() + rounding) {
             begin_frame();
             moved = true;
         }
@@ -153,7 +155,7 @@ class stacker {
         else if (opens())
             repeat(b.over, g);
         if (!opens() && !after_heading_) y_ += g.space_before;
-        if (g.height() <= left_over() + rounding)
+        if (height <= left_over() + rounding)
             put(g, 0, g.bands.size());
         else
             split(g, b.over);

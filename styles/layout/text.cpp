@@ -3,7 +3,6 @@
 #include "styles/layout/utf8.hpp"
 
 #include <algorithm>
-#include <linebreak.h>
 #include <string_view>
 
 namespace benchcard::layout {
@@ -21,80 +20,26 @@ bool is_unseen(char32_t c) {
            (c >= 0x2060 && c <= 0x2064) || c == 0xFEFF;
 }
 
-bool is_figure(char32_t c) {
-    return (c >= '0' && c <= '9') || (c >= 0xBC && c <= 0xBE) || (c >= 0x2150 && c <= 0x215E);
-}
+/// All characters of a text in turn, with blanks made single, and what words each is of.
+struct flat_text {
+    std::u32string codes;
+    std::vector<const words*> of;
 
-bool is_end_of_word(char32_t c) {
-    return c == ',' || c == '.' || c == ';' || c == ':' || c == ')' || c == '!' || c == '?';
-}
-
-/// The word that ends before `end`, and the one that begins at `begin`.
-std::u32string_view word_before(std::u32string_view text, std::size_t end) {
-    auto begin = end;
-    while (begin > 0 && text[begin - 1] != ' ') --begin;
-    return text.substr(begin, end - begin);
-}
-std::u32string_view word_from(std::u32string_view text, std::size_t begin) {
-    auto end = begin;
-    while (end < text.size() && text[end] != ' ') ++end;
-    while (end > begin && is_end_of_word(text[end - 1])) --end;
-    return text.substr(begin, end - begin);
-}
-
-/// Whether the blank at `at` belongs to a measure: `400 g`, `160 °C`, `2 × 400`, `fl oz`.
-/// Any short word after a number counts, so that the layout need not know what units there are.
-bool inside_measure(std::u32string_view text, std::size_t at) {
-    constexpr std::size_t longest_unit = 4;
-    const auto before = word_before(text, at);
-    const auto after = word_from(text, at + 1);
-    if (before.empty() || after.empty()) return false;
-    if (before == U"fl" && after == U"oz") return true;
-    if (before == U"×" && is_figure(after.front())) return true;
-    return is_figure(before.back()) && after.size() <= longest_unit;
-}
-
-struct marked {
-    char32_t code;
-    weight in;
-    bool minor;
+    void add(char32_t code, const words& part) {
+        const bool blank = is_blank(code);
+        if (blank && (codes.empty() || codes.back() == ' ')) return;
+        if (!blank && (code < 0x20 || (code >= 0x7F && code < 0xA0))) return;
+        codes += blank ? U' ' : code;
+        of.push_back(&part);
+    }
 };
 
-/// All characters in turn, with blanks made single.
-std::vector<marked> flattened(const std::vector<words>& text) {
-    std::vector<marked> out;
+flat_text flattened(const std::vector<words>& text) {
+    flat_text out;
     for (const auto& part : text)
-        for (const auto code : characters_of(composed(part.text))) {
-            const bool blank = is_blank(code);
-            if (blank && (out.empty() || out.back().code == ' ')) continue;
-            if (!blank && (code < 0x20 || (code >= 0x7F && code < 0xA0))) continue;
-            out.push_back({blank ? U' ' : code, part.in, part.minor});
-        }
-    while (!out.empty() && out.back().code == ' ') out.pop_back();
+        for (const auto code : characters_of(composed(part.text))) out.add(code, part);
+    while (!out.codes.empty() && out.codes.back() == ' ') out.codes.pop_back();
     return out;
-}
-
-std::vector<char> unicode_breaks(std::u32string_view text, const std::string& language) {
-    static const bool ready = (init_linebreak(), true);
-    (void)ready;
-    const std::vector<utf32_t> codes(text.begin(), text.end());
-    std::vector<char> breaks(text.size(), LINEBREAK_NOBREAK);
-    if (!text.empty())
-        set_linebreaks_utf32(codes.data(), codes.size(), language.c_str(), breaks.data());
-    return breaks;
-}
-
-/// Whether the dash at `at` stands in a range of numbers: `35–40`.
-bool inside_range(std::u32string_view text, std::size_t at) {
-    const bool dash = text[at] == U'–' || text[at] == '-';
-    return dash && at > 0 && at + 1 < text.size() && is_figure(text[at - 1]) &&
-           is_figure(text[at + 1]);
-}
-
-line_end end_after(std::u32string_view text, std::size_t at, char unicode) {
-    if (unicode != LINEBREAK_ALLOWBREAK) return line_end::no;
-    const bool bound = inside_range(text, at) || (text[at] == ' ' && inside_measure(text, at));
-    return bound ? line_end::hardly : line_end::yes;
 }
 
 double size_of(const slot& s, type_sizes sizes) { return s.minor ? sizes.minor : sizes.main; }
@@ -119,12 +64,10 @@ void raise(ink_height& to, ink_height by) {
 }
 
 void raise(piece& of, const slot& by) {
-    raise(by.minor ? of.minor : of.main, {by.found.measures.above, by.found.measures.below});
+    raise(by.minor ? of.minor : of.main, {by.above, by.below});
 }
 
-bool same_run(const slot& a, const slot& b) {
-    return a.found.face == b.found.face && a.minor == b.minor;
-}
+bool same_run(const slot& a, const slot& b) { return a.face == b.face && a.minor == b.minor; }
 
 /// The first place from `at` on that does not part an accent from its letter.
 std::size_t past_marks(const std::vector<slot>& slots, std::size_t at) {
@@ -206,6 +149,12 @@ double width_of(const ready_text& text, stretch of, type_sizes sizes) {
     return width_of(text, of.from, of.to, sizes);
 }
 
+void set_heights(type_line& line, ink_height main, ink_height minor) {
+    const auto& s = line.sizes;
+    line.above = std::max(main.above * s.main, minor.above * s.minor) / 1000;
+    line.below = std::max(main.below * s.main, minor.below * s.minor) / 1000;
+}
+
 /// Measures the ink of lines, which come in the order of the text.
 class ink_finder {
   public:
@@ -216,9 +165,7 @@ class ink_finder {
         while (text_.pieces[piece_].end <= line.from) ++piece_;
         for (auto i = piece_; i < text_.pieces.size() && text_.pieces[i].begin < line.to; ++i)
             add(text_.pieces[i], line, ink);
-        const auto& s = line.sizes;
-        line.above = std::max(ink.main.above * s.main, ink.minor.above * s.minor) / 1000;
-        line.below = std::max(ink.main.below * s.main, ink.minor.below * s.minor) / 1000;
+        set_heights(line, ink.main, ink.minor);
     }
 
   private:
@@ -251,6 +198,19 @@ type_lines lines_of(const ready_text& text, const stretches& of, type_sizes size
     return lines;
 }
 
+bool takes_one_line(const ready_text& text, type_sizes sizes, double width) {
+    return !text.empty() && natural_width(text, sizes) <= width + slack;
+}
+
+type_lines one_line(const ready_text& text, type_sizes sizes) {
+    type_line line{
+        .of = &text, .to = text.slots.size(), .sizes = sizes, .width = natural_width(text, sizes)};
+    set_heights(line, text.main, text.minor);
+    type_lines lines;
+    lines.push_back(line);
+    return lines;
+}
+
 /// The characters of a text cut where a line may end.
 std::vector<piece> pieces_of(const std::vector<slot>& slots) {
     std::vector<piece> pieces;
@@ -269,28 +229,25 @@ std::vector<piece> pieces_of(const std::vector<slot>& slots) {
 
 } // namespace
 
-bool parts_a_measure(std::u32string_view text, std::size_t at) {
-    return text[at] == ' ' && inside_measure(text, at);
-}
-
 ready_text made_ready(const std::vector<words>& text, const font_metrics& metrics,
                       const std::string& language) {
-    const auto marks = flattened(text);
-    std::u32string codes;
-    for (const auto& m : marks) codes += m.code;
-    const auto breaks = unicode_breaks(codes, language);
+    const auto [codes, of] = flattened(text);
+    const auto ends = line_ends(codes, language);
     std::vector<slot> slots;
-    slots.reserve(marks.size());
-    for (std::size_t i = 0; i < marks.size(); ++i) {
-        const auto end = end_after(codes, i, breaks[i]);
-        if (is_unseen(marks[i].code)) {
-            if (!slots.empty()) slots.back().end = std::max(slots.back().end, end);
+    slots.reserve(codes.size());
+    for (std::size_t i = 0; i < codes.size(); ++i) {
+        if (is_unseen(codes[i])) {
+            if (!slots.empty()) slots.back().end = std::max(slots.back().end, ends[i]);
             continue;
         }
-        slots.push_back({.code = marks[i].code,
-                         .found = metrics.look_up(marks[i].code, marks[i].in),
-                         .minor = marks[i].minor,
-                         .end = end});
+        const auto found = metrics.look_up(codes[i], of[i]->in);
+        slots.push_back({.code = codes[i],
+                         .face = found.face,
+                         .minor = of[i]->minor,
+                         .end = ends[i],
+                         .advance = found.measures.advance,
+                         .above = found.measures.above,
+                         .below = found.measures.below});
     }
     return ready_text(std::move(slots));
 }
@@ -299,9 +256,12 @@ ready_text::ready_text(std::vector<slot> of) : slots(std::move(of)), pieces(piec
     before.reserve(slots.size() + 1);
     before.emplace_back();
     for (const auto& s : slots) {
-        auto sum = before.back();
-        (s.minor ? sum.minor : sum.main) += s.found.measures.advance;
-        before.push_back(sum);
+        (s.minor ? all.minor : all.main) += s.advance;
+        before.push_back(all);
+    }
+    for (const auto& p : pieces) {
+        raise(main, p.main);
+        raise(minor, p.minor);
     }
 }
 
@@ -312,7 +272,7 @@ std::vector<text_run> runs_of(const type_line& line) {
         if (i == line.from || !same_run(line.of->slots[i - 1], s))
             runs.push_back({.x = width_of(*line.of, line.from, i, line.sizes),
                             .size = size_of(s, line.sizes),
-                            .face = s.found.face,
+                            .face = s.face,
                             .ink = line.ink});
         append(runs.back().text, s.code);
     }
@@ -320,21 +280,24 @@ std::vector<text_run> runs_of(const type_line& line) {
 }
 
 type_lines broken(const ready_text& text, type_sizes sizes, double width) {
+    if (takes_one_line(text, sizes, width)) return one_line(text, sizes);
     return lines_of(text, stretches_of(text, sizes, width), sizes);
 }
 
 type_lines evenly_broken(const ready_text& text, type_sizes sizes, double width) {
     constexpr double least_last = 0.22, least_share = 0.76, step = 0.04;
-    auto best = stretches_of(text, sizes, width);
-    if (best.size() < 2 || best.size() > 6) return lines_of(text, best, sizes);
-    for (double share = 1; share >= least_share; share -= step) {
-        auto narrower = stretches_of(text, sizes, width * share);
-        if (narrower.size() > best.size()) break;
-        if (width_of(text, narrower.back(), sizes) < width * least_last) continue;
-        best = std::move(narrower);
-        break;
+    if (takes_one_line(text, sizes, width)) return one_line(text, sizes);
+    const auto widest = stretches_of(text, sizes, width);
+    if (widest.size() < 2 || widest.size() > 6) return lines_of(text, widest, sizes);
+    const auto is_even = [&](const stretches& lines) {
+        return width_of(text, lines.back(), sizes) >= width * least_last;
+    };
+    auto best = widest;
+    for (double share = 1 - step; !is_even(best) && share >= least_share; share -= step) {
+        best = stretches_of(text, sizes, width * share);
+        if (best.size() > widest.size()) return lines_of(text, widest, sizes);
     }
-    return lines_of(text, best, sizes);
+    return lines_of(text, is_even(best) ? best : widest, sizes);
 }
 
 double part_width(const ready_text& text, std::size_t first, std::size_t last, double size) {
@@ -344,9 +307,7 @@ double part_width(const ready_text& text, std::size_t first, std::size_t last, d
     return static_cast<double>(sum.main + sum.minor) * size / 1000;
 }
 
-double natural_width(const ready_text& text, type_sizes sizes) {
-    return text.empty() ? 0 : points(text.before.back(), sizes);
-}
+double natural_width(const ready_text& text, type_sizes sizes) { return points(text.all, sizes); }
 
 double widest_piece(const ready_text& text, type_sizes sizes) {
     double widest = 0;

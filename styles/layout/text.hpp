@@ -1,9 +1,9 @@
 #pragma once
 
+#include "styles/layout/line_ends.hpp"
 #include "styles/layout/page.hpp"
 
 #include <boost/container/small_vector.hpp>
-#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -17,19 +17,14 @@ struct words {
     bool minor = false;
 };
 
-/// Where a line may end after a character.
-enum class line_end : std::uint8_t {
-    no,
-    hardly, ///< between a number and its unit: only when nothing else fits
-    yes,
-};
-
 /// One character, found and measured, with all that line breaking asks of it.
 struct slot {
     char32_t code = 0;
-    found_glyph found;
+    face_id face = 0;
     bool minor = false;
     line_end end = line_end::no;
+    int advance = 0;          ///< in thousandths of the type size
+    int above = 0, below = 0; ///< its ink, as in `ink_height`
 };
 
 /// How far some characters move on, in thousandths of their two type sizes: whole numbers, that
@@ -57,6 +52,8 @@ struct ready_text {
     std::vector<slot> slots;
     std::vector<advance> before; ///< the advance up to each slot, and that of all
     std::vector<piece> pieces;
+    advance all = {};                 ///< of all characters
+    ink_height main = {}, minor = {}; ///< the same
 
     ready_text() = default;
     explicit ready_text(std::vector<slot> of);
@@ -75,7 +72,6 @@ inline type_sizes one_size(double size) { return {size, size}; }
 /// One line of type: the characters `from` to before `to` of a text, which must outlive it.
 struct type_line {
     const ready_text* of = nullptr;
-    std::shared_ptr<const ready_text> kept = {}; ///< the text, where it was made for this line
     std::size_t from = 0, to = 0;
     type_sizes sizes = {};
     double width = 0;
@@ -89,9 +85,6 @@ using type_lines = boost::container::small_vector<type_line, 2>;
 
 /// The runs of a line, from x = 0 on the baseline y = 0.
 std::vector<text_run> runs_of(const type_line& line);
-
-/// Whether the character at `at` is a blank between a number and its unit, where no line ends.
-bool parts_a_measure(std::u32string_view text, std::size_t at);
 
 /// Looks up every character; blanks in a row become one, and those at the ends are left out.
 /// Lines may end by the rules of Unicode (UAX 14), save between a number and its unit.

@@ -1,8 +1,8 @@
 #include "styles/layout/utf8.hpp"
 
+#include "grammar/unicode_map.hpp"
+
 #include <algorithm>
-#include <cstdlib>
-#include <memory>
 #include <utf8proc.h>
 
 namespace benchcard::layout {
@@ -13,11 +13,19 @@ const utf8proc_uint8_t* bytes_of(std::string_view text) {
     return reinterpret_cast<const utf8proc_uint8_t*>(text.data());
 }
 
-bool is_ascii(std::string_view text) {
-    return std::all_of(text.begin(), text.end(), [](unsigned char c) { return c < 0x80; });
+/// Whether all characters are before U+0300, where those that stand upon others begin: no two of
+/// them go together (NFC_Quick_Check in the Unicode Character Database).
+bool is_composed(std::string_view text) {
+    constexpr unsigned char first_of_marks = 0xCC; // the first byte of U+0300 in UTF-8
+    return std::all_of(text.begin(), text.end(),
+                       [](unsigned char c) { return c < first_of_marks; });
 }
 
 } // namespace
+
+bool is_ascii(std::string_view text) {
+    return std::all_of(text.begin(), text.end(), [](unsigned char c) { return c < 0x80; });
+}
 
 std::u32string characters_of(std::string_view text) {
     if (is_ascii(text)) return {text.begin(), text.end()};
@@ -44,14 +52,8 @@ void append(std::string& text, char32_t code) {
 }
 
 std::string composed(std::string_view text) {
-    if (is_ascii(text)) return std::string(text);
-    utf8proc_uint8_t* result = nullptr;
-    const auto length =
-        utf8proc_map(bytes_of(text), static_cast<utf8proc_ssize_t>(text.size()), &result,
-                     static_cast<utf8proc_option_t>(UTF8PROC_STABLE | UTF8PROC_COMPOSE));
-    const std::unique_ptr<utf8proc_uint8_t, decltype(&std::free)> owned(result, &std::free);
-    if (length < 0) return std::string(text);
-    return {reinterpret_cast<const char*>(result), static_cast<std::size_t>(length)};
+    if (is_composed(text)) return std::string(text);
+    return grammar::unicode_mapped(text, UTF8PROC_STABLE | UTF8PROC_COMPOSE);
 }
 
 bool stands_on_last(char32_t code) {

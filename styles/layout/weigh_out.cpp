@@ -111,16 +111,18 @@ plan placed(const composing& with, bool beneath) {
         if (c == column::amount) return amount_total;
         return is_side(c) && !beneath ? side_width(with, c) : 0.0;
     };
+    boost::container::small_vector<double, 8> widths; // of each column
     for (const auto c : with.look.columns) {
-        const double width = width_of(c);
+        const double width = widths.emplace_back(width_of(c));
         fixed += width;
         count += width > 0 || c == column::name ? 1 : 0;
     }
     p.name_width = with.width - fixed - gap * (count > 0 ? static_cast<double>(count - 1) : 0);
 
     double x = 0;
-    for (const auto c : with.look.columns) {
-        const double width = c == column::name ? p.name_width : width_of(c);
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+        const auto c = with.look.columns[i];
+        const double width = c == column::name ? p.name_width : widths[i];
         if (width <= 0) continue;
         if (c == column::tick) p.tick_x = x;
         if (c == column::amount) {
@@ -174,8 +176,7 @@ void add_names(std::vector<cell>& cells, const ready_row& row, const plan& p, co
         cells.push_back({broken(row.beneath, detail, p.name_width), p.name_x + p.name_width,
                          cell::side::right});
     if (p.beneath && !beside)
-        for (auto& l : broken(row.beneath, detail, p.name_width))
-            name.lines.push_back(std::move(l));
+        for (const auto& l : broken(row.beneath, detail, p.name_width)) name.lines.push_back(l);
     cells.push_back(std::move(name));
     for (const auto& side : p.sides)
         cells.push_back({broken(side_text(row, side.which), detail, side.width), side.right,
@@ -192,6 +193,7 @@ shape tick_box(const plan& p, double amount_size) {
 
 std::vector<band> row_bands(const ready_row& row, const plan& p, const sizes& s) {
     std::vector<cell> cells;
+    cells.reserve(4 + p.sides.size());
     cells.push_back(amount_cell(row, p, s.amount));
     cells.push_back(unit_cell(row, p, s));
     add_names(cells, row, p, s);
@@ -252,6 +254,7 @@ block compose_weigh_out(const composing& with) {
             made.heading = 1;
         }
     }
+    made.groups.reserve(with.card.weigh_out.size() + 1);
     for (const auto& row : with.card.weigh_out) {
         const bool first = made.groups.size() == made.heading;
         const double pad = with.size.space * 0.72;

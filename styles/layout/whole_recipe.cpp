@@ -5,9 +5,7 @@
 /// The parts that only a whole recipe has.
 namespace benchcard::layout {
 
-namespace {
-
-} // namespace
+namespace {} // namespace
 
 group compose_part_heading(const composing& with) {
     const auto& s = with.size;
@@ -32,7 +30,7 @@ group compose_part_heading(const composing& with) {
         return made;
     }
     auto lines = broken(with.card.title, title, with.width);
-    for (auto& l : broken(with.card.amount, amount, with.width)) lines.push_back(std::move(l));
+    for (const auto& l : broken(with.card.amount, amount, with.width)) lines.push_back(l);
     made.bands = row_of({{lines, 0}}, measures);
     return made;
 }

@@ -5,9 +5,8 @@
 namespace benchcard::pdf {
 
 book::book(const font_set& fonts, const document_info& info, const std::string& contents)
-    : drawn_(std::make_unique<painting>(fonts, info)) {
-    contents_ = drawn_->add_bookmark(contents); // points nowhere until there are contents
-}
+    : drawn_(std::make_unique<painting>(fonts, info)), contents_(drawn_->add_bookmark(contents)) {
+} // points nowhere until there are contents
 
 book::~book() = default;
 

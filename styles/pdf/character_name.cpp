@@ -3,22 +3,26 @@
 #include "styles/layout/utf8.hpp"
 
 #include <algorithm>
-#include <array>
 #include <fmt/format.h>
-#include <unicode/uchar.h>
+#include <string_view>
 
 namespace benchcard::pdf {
 
+/// UnicodeData.txt of the Unicode Character Database (UAX 44): a line a character, its number and
+/// its name first, `00E9;LATIN SMALL LETTER E WITH ACUTE;…`.
+std::string_view unicode_data();
+
 namespace {
 
-/// Empty for one that has none.
+/// Empty for one that has none of its own: controls, and those that are named by their number.
 std::string name_of(char32_t code) {
-    std::array<char, 128> buffer{}; // the longest name has 88 letters
-    auto failed = U_ZERO_ERROR;
-    const auto length = u_charName(static_cast<UChar32>(code), U_UNICODE_CHAR_NAME, buffer.data(),
-                                   static_cast<std::int32_t>(buffer.size()), &failed);
-    if (U_FAILURE(failed) || length <= 0) return {};
-    std::string name(buffer.data(), static_cast<std::size_t>(length));
+    const auto text = unicode_data();
+    const auto entry = fmt::format("\n{:04X};", static_cast<unsigned>(code));
+    const auto found = text.find(entry);
+    if (found == std::string_view::npos) return {};
+    const auto begin = found + entry.size();
+    std::string name(text.substr(begin, text.find(';', begin) - begin));
+    if (name.starts_with('<')) return {};
     std::ranges::transform(name, name.begin(), [](char c) {
         return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
     });

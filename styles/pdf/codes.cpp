@@ -108,7 +108,9 @@ bool name_identity_ordering(HPDF_Doc document, HPDF_Font font) {
 character_codes::character_codes(const std::set<char16_t>& characters) {
     unsigned high = 1, low = first_low;
     for (const auto character : characters) {
-        codes_.emplace(character, static_cast<std::uint16_t>(high << 8 | low));
+        const auto code = static_cast<std::uint16_t>(high << 8 | low);
+        codes_.emplace(character, code);
+        if (character < of_latin_.size()) of_latin_[character] = code;
         if (++low < first_low + low_count) continue;
         low = first_low;
         do ++high;
@@ -116,14 +118,21 @@ character_codes::character_codes(const std::set<char16_t>& characters) {
     }
 }
 
+std::uint16_t character_codes::code_of(char32_t character) const {
+    if (character < of_latin_.size()) return of_latin_[character];
+    if (character > 0xFFFF) return 0;
+    const auto at = codes_.find(static_cast<char16_t>(character));
+    return at == codes_.end() ? std::uint16_t{0} : at->second;
+}
+
 std::string character_codes::encoded(std::u32string_view text) const {
     std::string bytes;
     bytes.reserve(text.size() * 2);
     for (const auto character : text) {
-        const auto at = codes_.find(static_cast<char16_t>(character));
-        if (character > 0xFFFF || at == codes_.end()) continue;
-        bytes += static_cast<char>(at->second >> 8);
-        bytes += static_cast<char>(at->second & 0xFF);
+        const auto code = code_of(character);
+        if (code == 0) continue;
+        bytes += static_cast<char>(code >> 8);
+        bytes += static_cast<char>(code & 0xFF);
     }
     return bytes;
 }

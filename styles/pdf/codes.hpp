@@ -2,6 +2,7 @@
 
 #include "styles/pdf/haru.hpp"
 
+#include <array>
 #include <cstdint>
 #include <map>
 #include <set>
@@ -27,6 +28,9 @@ class character_codes {
 
   private:
     std::map<char16_t, std::uint16_t> codes_;
+    std::array<std::uint16_t, 0x180> of_latin_{}; ///< the same of the commonest; 0 for none
+
+    std::uint16_t code_of(char32_t character) const;
 };
 
 /// Puts a font program into a document and gives it back as a font that is set with `codes`.

@@ -2,11 +2,11 @@
 
 #include "styles/layout/utf8.hpp"
 
+#include <cmath>
 #include <fmt/format.h>
 #include <hpdf_doc.h>
 #include <hpdf_objects.h>
 #include <hpdf_pages.h>
-#include <optional>
 
 namespace benchcard::pdf {
 
@@ -14,29 +14,74 @@ namespace {
 
 using layout::text_run;
 
-float number(double value) { return static_cast<float>(value); }
+/// Measures are written to a hundredth of a point: no printer shows more, and more figures make
+/// larger files.
+double hundredths(double value) { return std::round(value * 100); }
+float number(double value) { return static_cast<float>(hundredths(value) / 100); }
 
 bool is_grey(styles::colour c) { return c.red == c.green && c.green == c.blue; }
 float share(std::uint8_t part) { return static_cast<float>(part) / 255; }
 
-void set_fill(HPDF_Page on, styles::colour c) {
-    if (is_grey(c))
-        HPDF_Page_SetGrayFill(on, share(c.red));
-    else
-        HPDF_Page_SetRGBFill(on, share(c.red), share(c.green), share(c.blue));
-}
+/// What a page is drawn with, which stays until it is changed; at first as a PDF has it
+/// (ISO 32000-1, 8.4.1).
+class pen {
+  public:
+    explicit pen(HPDF_Page on) : on_(on) {}
 
-void set_stroke(HPDF_Page on, styles::colour c) {
-    if (is_grey(c))
-        HPDF_Page_SetGrayStroke(on, share(c.red));
-    else
-        HPDF_Page_SetRGBStroke(on, share(c.red), share(c.green), share(c.blue));
-}
+    void set_line_width(double width) {
+        if (line_width_ != width) HPDF_Page_SetLineWidth(on_, number(width));
+        line_width_ = width;
+    }
+    void set_stroke(styles::colour c) {
+        if (stroke_ == c) return;
+        stroke_ = c;
+        if (is_grey(c))
+            HPDF_Page_SetGrayStroke(on_, share(c.red));
+        else
+            HPDF_Page_SetRGBStroke(on_, share(c.red), share(c.green), share(c.blue));
+    }
+    void set_fill(styles::colour c) {
+        if (fill_ == c) return;
+        fill_ = c;
+        if (is_grey(c))
+            HPDF_Page_SetGrayFill(on_, share(c.red));
+        else
+            HPDF_Page_SetRGBFill(on_, share(c.red), share(c.green), share(c.blue));
+    }
+    void set_font(HPDF_Font font, double size) {
+        if (font_ == font && size_ == size) return;
+        font_ = font;
+        size_ = size;
+        HPDF_Page_SetFontAndSize(on_, font, number(size));
+    }
+
+    void begin_text() {
+        HPDF_Page_BeginText(on_);
+        x_ = y_ = 0;
+    }
+    /// Where a text begins, written as a way from where the last one began. It is reckoned in whole
+    /// hundredths, so that what is rounded does not add up.
+    void move_to(double x, double y) {
+        const double to_x = hundredths(x), to_y = hundredths(y);
+        HPDF_Page_MoveTextPos(on_, number((to_x - x_) / 100), number((to_y - y_) / 100));
+        x_ = to_x;
+        y_ = to_y;
+    }
+
+  private:
+    HPDF_Page on_;
+    double line_width_ = 1;
+    styles::colour stroke_ = styles::black, fill_ = styles::black;
+    HPDF_Font font_ = nullptr;
+    double size_ = 0;
+    double x_ = 0, y_ = 0; ///< of the last text, in hundredths of a point
+};
 
 /// Draws shapes on one page; y is turned round, for a PDF counts from the foot.
 struct shape_painter {
     HPDF_Page on;
     double height;
+    pen& held;
 
     void operator()(const layout::line& l) const {
         begin(l.width, l.ink);
@@ -63,38 +108,26 @@ struct shape_painter {
   private:
     /// Before a path is begun: within one the library refuses to change these.
     void begin(double line_width, styles::colour ink) const {
-        if (line_width > 0) HPDF_Page_SetLineWidth(on, number(line_width));
-        line_width > 0 ? set_stroke(on, ink) : set_fill(on, ink);
+        if (line_width > 0) held.set_line_width(line_width);
+        line_width > 0 ? held.set_stroke(ink) : held.set_fill(ink);
     }
     void finish(double line_width) const {
         line_width > 0 ? HPDF_Page_Stroke(on) : HPDF_Page_Fill(on);
     }
 };
 
-/// What the runs of a page are set in, which stays until it is changed.
-struct pen {
-    HPDF_Font font = nullptr;
-    double size = 0;
-    std::optional<styles::colour> ink = {};
-};
-
-void take_up(HPDF_Page on, pen& held, const pen& wanted) {
-    if (held.font != wanted.font || held.size != wanted.size)
-        HPDF_Page_SetFontAndSize(on, wanted.font, number(wanted.size));
-    if (held.ink != wanted.ink) set_fill(on, *wanted.ink);
-    held = wanted;
-}
-
 void draw_run(HPDF_Page on, double height, const text_run& run, const face_in_use& face,
               const layout::face_metrics& metrics, pen& held) {
     // A text may not be longer than 65,535 bytes, and a character is two.
     constexpr std::size_t most_characters = 30'000;
     const auto characters = layout::characters_of(run.text);
-    take_up(on, held, {face.font, run.size, run.ink});
+    held.set_font(face.font, run.size);
+    held.set_fill(run.ink);
     double x = run.x;
     for (std::size_t from = 0; from < characters.size(); from += most_characters) {
         const auto part = std::u32string_view(characters).substr(from, most_characters);
-        HPDF_Page_TextOut(on, number(x), number(height - run.y), face.encoded(part).c_str());
+        held.move_to(x, height - run.y);
+        HPDF_Page_ShowText(on, face.encoded(part).c_str());
         if (part.size() == characters.size()) return;
         std::int64_t advance = 0;
         for (const auto code : part) advance += metrics.find(code)->advance;
@@ -117,16 +150,15 @@ void end_mark(HPDF_Page on) {
 
 /// The signs of a run in a face that is drawn, one after the other.
 void draw_signs(HPDF_Page on, double height, const text_run& run, const faces_in_use& faces,
-                const font_set& fonts) {
+                const font_set& fonts, pen& held) {
     const auto& beside = std::get<lettering>(fonts.faces[run.face]);
     const auto& letters = fonts.metrics.faces[beside.face];
     double x = run.x;
     for (const auto code : layout::characters_of(run.text)) {
         const auto sign = drawn_sign(code, run, x, beside, letters);
         mark(on, code);
-        for (const auto& s : sign.shapes) std::visit(shape_painter{on, height}, s);
-        pen held;
-        HPDF_Page_BeginText(on);
+        for (const auto& s : sign.shapes) std::visit(shape_painter{on, height, held}, s);
+        held.begin_text();
         for (const auto& figures : sign.text)
             draw_run(on, height, figures, faces[beside.face], letters, held);
         HPDF_Page_EndText(on);
@@ -156,16 +188,16 @@ void draw(HPDF_Doc document, HPDF_Page on, const layout::page& p, const faces_in
     const layout::box whole{0, 0, p.width, p.height};
     add_box(document, on, "CropBox", whole, p.height);
     add_box(document, on, "TrimBox", p.trim.value_or(whole), p.height);
-    for (const auto& s : p.shapes) std::visit(shape_painter{on, p.height}, s);
+    pen held(on);
+    for (const auto& s : p.shapes) std::visit(shape_painter{on, p.height, held}, s);
     if (p.text.empty()) return;
-    pen held;
-    HPDF_Page_BeginText(on);
+    held.begin_text();
     for (const auto& run : p.text)
         if (!run.text.empty() && !is_drawn(run, fonts))
             draw_run(on, p.height, run, faces[run.face], fonts.metrics.faces[run.face], held);
     HPDF_Page_EndText(on);
     for (const auto& run : p.text)
-        if (is_drawn(run, fonts)) draw_signs(on, p.height, run, faces, fonts);
+        if (is_drawn(run, fonts)) draw_signs(on, p.height, run, faces, fonts, held);
 }
 
 } // namespace benchcard::pdf

@@ -22,6 +22,9 @@ struct characters_used {
 
 characters_used characters_of(const std::vector<layout::page>& pages, const font_set& fonts);
 
+/// Whether the fonts have every character of some pages.
+bool have_all(const std::vector<layout::page>& pages, const font_set& fonts);
+
 /// A face as one document has it; no font where the face is drawn or not used.
 struct face_in_use {
     HPDF_Font font = nullptr;

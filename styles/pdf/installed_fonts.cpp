@@ -19,7 +19,7 @@ using listed_fonts = owned<FcFontSet, FcFontSetDestroy>;
 /// Where Debian's packages put their fonts.
 struct place {
     font_name font;
-    const char* file;
+    const char* file = nullptr;
 };
 constexpr place places[] = {
     {{"Noto Sans"}, "/usr/share/fonts/truetype/noto/NotoSans-Regular.ttf"},

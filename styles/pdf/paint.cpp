@@ -55,7 +55,7 @@ std::pair<painted, characters_used> looked_over(const std::vector<page>& pages,
             result.messages.push_back(
                 failure("pdf-failed", fmt::format("card {} has a place that is no number",
                                                   p.label.empty() ? "1" : p.label)));
-            return {std::move(result), {}};
+            return {std::move(result), characters_used{}};
         }
     auto used = characters_of(pages, fonts);
     for (const auto& [code, text] : used.missing) {

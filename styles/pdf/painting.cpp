@@ -1,7 +1,6 @@
 #include "styles/pdf/painting.hpp"
 
 #include "styles/layout/utf8.hpp"
-#include "styles/pdf/compress.hpp"
 
 #include <cstddef>
 #include <ctime>
@@ -125,7 +124,7 @@ bool painting::embed_faces_of(const layout::page& p) {
 
 HPDF_Page painting::drawn(HPDF_Page on, const layout::page& p) {
     if (on) draw(made_.get(), on, p, faces_, fonts_);
-    is_whole_ = is_whole_ && on && is_well() && compress(made_.get(), on);
+    is_whole_ = is_whole_ && on && is_well() && compressor_.compress(made_.get(), on);
     return is_whole_ ? on : nullptr;
 }
 

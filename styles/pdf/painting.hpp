@@ -1,5 +1,6 @@
 #pragma once
 
+#include "styles/pdf/compress.hpp"
 #include "styles/pdf/draw.hpp"
 #include "styles/pdf/paint.hpp"
 
@@ -42,6 +43,7 @@ class painting {
     first_error error_;
     owned_document made_;
     std::vector<HPDF_Page> pages_;
+    compressor compressor_;
     bool is_whole_ = true; ///< nothing that was to be drawn is missing
 
     bool is_well() const { return made_ && error_.code == 0; }

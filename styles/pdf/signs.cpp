@@ -175,10 +175,10 @@ layout::page drawn_sign(char32_t code, const layout::text_run& run, double x,
                             .y = at(place).y,
                             .size = figure_size * scale,
                             .face = beside.face,
-                            .text = figures,
-                            .ink = run.ink});
+                            .ink = run.ink,
+                            .text = figures});
     if (sign->figures.empty()) // readers copy what a drawing stands for only where there is a text
-        out.text.push_back({x, run.y, run.size, beside.face, " ", run.ink});
+        out.text.push_back({x, run.y, run.size, beside.face, run.ink, " "});
     return out;
 }
 

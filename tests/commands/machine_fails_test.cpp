@@ -174,11 +174,13 @@ TEST_CASE("with too little memory the old PDF stands, and it is said", "[command
     surroundings where{.environment = {{"FONTCONFIG_FILE", fonts}}};
     REQUIRE(run({"print", recipe, "-o", output}, where).code == 0);
     int refused = 0, printed = 0;
-    for (long megabytes = 20; printed < 2 && megabytes < 2000; megabytes += 10) {
+    for (long megabytes = 20; printed < 2 && megabytes < 2000; megabytes += 2) {
         INFO(megabytes << " MB");
         at.file("long.pdf", "old");
         fs::remove_all(at / "cache");
         where.most_memory = megabytes << 20;
+        // Without room for its libraries there is no program, and what they do is theirs.
+        const bool can_start = run({"--version"}, where).code == 0;
         const auto r = run({"print", recipe, "-o", output}, where);
         const auto left = bytes_of(output);
         INFO(r.err);
@@ -186,11 +188,12 @@ TEST_CASE("with too little memory the old PDF stands, and it is said", "[command
             ++printed;
             CHECK(is_whole(left));
         } else {
-            ++refused;
             CHECK(left == "old");
-            // 127 where there is not even room for the program's own libraries.
-            CHECK((r.code == 2 || r.code == 127));
-            CHECK_FALSE(r.err.empty());
+            if (can_start) {
+                ++refused;
+                CHECK(r.code == 2);
+                CHECK_FALSE(r.err.empty());
+            }
         }
         fs::remove_all(at / "cache");
         CHECK(at.names() == std::vector<std::string>{"fonts.conf", "long.pdf", "long.recipe"});
