@@ -27,6 +27,7 @@ inline constexpr std::size_t parts_of_a_fraction = 1'000; ///< what stands below
 /// Of one component.
 inline constexpr std::size_t ingredient_lines = 2'000;
 inline constexpr std::size_t steps = 1'000;
+inline constexpr std::size_t losses = 10;
 
 /// Of a recipe with all that it uses.
 inline constexpr std::size_t files = 1'000;

@@ -96,7 +96,8 @@ class reader {
     bool seen_content_ = false;
     bool seen_recipe_ = false;
     bool is_full_ = false; ///< there was more of something than can be read
-    std::size_t components_ = 0, definitions_ = 0, lines_ = 0, steps_ = 0, brackets_ = 0;
+    std::size_t components_ = 0, definitions_ = 0, brackets_ = 0;
+    std::size_t lines_ = 0, steps_ = 0, losses_ = 0; ///< of a component
 
     block& now() { return result_.tree.blocks.back(); }
 
@@ -441,7 +442,7 @@ class reader {
         else if (!(entry->places & place_of(now().is)))
             misplaced_setting(*entry, key_where, where);
         else
-            keep_setting(*entry, key_where, where);
+            keep_setting(number, *entry, key_where, where);
         return last + 1;
     }
 
@@ -490,10 +491,15 @@ class reader {
         return result;
     }
 
-    void keep_setting(const setting_entry& entry, span key_where, span where) {
+    void keep_setting(std::size_t number, const setting_entry& entry, span key_where, span where) {
         auto s = pad();
-        if (auto read_setting = value_of(entry, key_where, where, s))
-            keep(std::move(*read_setting), std::move(s.comments));
+        auto made = value_of(entry, key_where, where, s);
+        if (!made) return;
+        const auto* losses = std::get_if<std::vector<loss>>(&made->value);
+        if (losses &&
+            !has_room(number, losses_, losses->size(), limits::losses, "losses", "components"))
+            return;
+        keep(std::move(*made), std::move(s.comments));
     }
 
     void open_block(std::size_t number, const setting_entry& entry, span key_where, span where) {
@@ -503,7 +509,7 @@ class reader {
         if ((entry.name == key::component || entry.name == key::assembly) &&
             !has_room(number, components_, 1, limits::components, "components"))
             return;
-        lines_ = steps_ = 0;
+        lines_ = steps_ = losses_ = 0;
         if (entry.name == key::recipe && std::exchange(seen_recipe_, true)) {
             say("second-recipe", key_where, "a file holds one recipe, and this opens a second",
                 {{"a part of the recipe begins with `component:`; another recipe goes in a file of "

@@ -33,7 +33,9 @@ words words_between(const scratch& s, const char* begin, const char* end) {
 
 exact number_of(std::string_view digits) {
     if (digits.size() > limits::digits)
-        throw line_error{"number-too-large", "this number is too large to be an amount in a recipe",
+        throw line_error{"number-too-large",
+                         fmt::format("this number has {} digits; in a recipe one has at most {}",
+                                     digits.size(), limits::digits),
                          digits.begin(), digits.end()};
     return digits_as_number(digits);
 }
@@ -53,7 +55,9 @@ exact denominator_of(std::string_view digits) {
 
 exact decimals_of(std::string_view digits) {
     if (digits.size() > limits::decimals)
-        throw line_error{"number-too-large", "this number has more decimals than can be measured",
+        throw line_error{"number-too-large",
+                         fmt::format("this number has {} decimals; in a recipe one has at most {}",
+                                     digits.size(), limits::decimals),
                          digits.begin(), digits.end()};
     std::int64_t power = 1;
     for (std::size_t i = 0; i < digits.size(); ++i) power *= 10;

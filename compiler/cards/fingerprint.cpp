@@ -74,7 +74,7 @@ class card_lines {
         for (const auto& r : t.rows) {
             std::vector<std::string> parts = {r.name, r.remark};
             parts.insert(parts.end(), r.figures.begin(), r.figures.end());
-            add("row", std::move(parts));
+            add("row", parts);
         }
     }
 };

@@ -225,7 +225,11 @@ def full():
         f"component: Part {i}\nmakes: {9_999_000 + i} buns\n"
         + "".join(f"{1 + k}/{small[(i + k) % 20]} kg plain flour\n" for k in range(100))
         + (f"1/{small[i % 20]} buns Part {i - 1}\n" if i else "") for i in range(50))
+    losses = "".join(
+        f"component: Part {i}\nloss: " + ", ".join(f"1/{small[(i + k) % 20]}% a" for k in range(10)) + "\n100 g salt\n"
+        + (f"all Part {i - 1}\n" if i else "") for i in range(50))
     return {
+        "full: 50 parts in a chain, of 10 losses each": HEAD + losses,
         "full: 19 parts of 250 ingredients and steps": HEAD + "".join(bench(i, 250, 180) for i in range(19)),
         "full: 1,000 ingredients and steps": HEAD + bench(0, 1000, 900),
         "full: 100 steps of 100 brackets": LINES + ("- " + "[flour] word word word word word word word word word " * 180 + "\n") * 55,

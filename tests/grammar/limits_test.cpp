@@ -117,12 +117,21 @@ TEST_CASE("a file has at most so many brackets", "[limits]") {
           "102:1 too-many with this line a file has 10002 brackets; at most 10000 can be read");
 }
 
+TEST_CASE("a component has at most so many losses, on one line or on several", "[limits]") {
+    const auto most = "component: B\n" + repeated(limits::losses / 2, "loss: 1% a, 1% b\n");
+    CHECK(is_read(head + most + most));
+    CHECK(said_of(head + most + "loss: 1% a\n") ==
+          "8:1 too-many with this line a component has 11 losses; at most 10 can be read");
+    CHECK(said_of(head + "loss: 1% a" + repeated(limits::losses, ", 1% b") + "\n") ==
+          "2:1 too-many with this line a component has 11 losses; at most 10 can be read");
+}
+
 TEST_CASE("a number has at most so many digits, and a fraction so many parts", "[limits]") {
     CHECK(is_read(head + "9999999.999999999 g salt\n1/1000 g salt\n"));
     CHECK(said_of(head + "10000000 g salt\n") ==
-          "2:1 number-too-large this number is too large to be an amount in a recipe");
+          "2:1 number-too-large this number has 8 digits; in a recipe one has at most 7");
     CHECK(said_of(head + "1.0000000001 g salt\n") ==
-          "2:3 number-too-large this number has more decimals than can be measured");
+          "2:3 number-too-large this number has 10 decimals; in a recipe one has at most 9");
     CHECK(said_of(head + "1/1001 g salt\n") ==
           "2:3 number-too-large this fraction is of 1001 parts; at most 1000 can be measured");
 }

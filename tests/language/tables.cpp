@@ -101,6 +101,7 @@ std::string limits_table() {
     row("own ingredients of a file", most::ingredients_defined, "", "too-many");
     row("ingredients of a component", most::ingredient_lines, "", "too-many");
     row("steps of a component", most::steps, "", "too-many");
+    row("losses of a component", most::losses, "", "too-many");
     row("brackets of a file", most::brackets, "", "too-many");
     row("digits of a number", most::digits, "", "number-too-large");
     row("digits behind its point", most::decimals, "", "number-too-large");

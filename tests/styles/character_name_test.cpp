@@ -9,6 +9,7 @@ TEST_CASE("a character is named as Unicode names it", "[pdf]") {
     CHECK(named_character(U'é') == "é (latin small letter e with acute, U+00E9)");
     CHECK(named_character(U'🍰') == "🍰 (shortcake, U+1F370)");
     CHECK(named_character(U'\u0301') == "\u0301 (combining acute accent, U+0301)");
+    CHECK(named_character(U' ') == "  (space, U+0020)");
     CHECK(named_character(U'!') == "! (exclamation mark, U+0021)");
     CHECK(named_character(U'\U000E01EF') == "\U000E01EF (variation selector-256, U+E01EF)");
     // Named by their number alone (The Unicode Standard, 4.8), not yet assigned, and a control.
