@@ -1,6 +1,7 @@
 #include "grammar/parse.hpp"
 
 #include "grammar/limits.hpp"
+#include "grammar/readable.hpp"
 #include "grammar/reading.hpp"
 #include "grammar/settings.hpp"
 #include "grammar/suggest.hpp"
@@ -48,22 +49,6 @@ bool read_value(value_form form, input& in, scratch& s) {
 std::size_t indentation(std::string_view line) {
     const auto first = line.find_first_not_of(" \t");
     return first == line.npos ? line.size() : first;
-}
-
-/// Whether a line holds nothing but what a typewriter has, as most do.
-bool is_plain(std::string_view line) {
-    bool all = true; // no way out of the loop, so that it takes many bytes at a time
-    for (const char c : line) all &= c >= 0x20 && c < 0x7F;
-    return all;
-}
-
-/// The first control character in a line, or npos.
-std::size_t first_control(std::string_view line) {
-    for (std::size_t i = 0; i < line.size(); ++i) {
-        const auto c = static_cast<unsigned char>(line[i]);
-        if ((c < 0x20 && c != '\t') || c == 0x7F) return i;
-    }
-    return line.npos;
 }
 
 class reader {
@@ -150,7 +135,8 @@ class reader {
     std::size_t read_line(std::size_t number) {
         const auto line = text_.line(number);
         const auto where = span_of_lines(number, number);
-        if (!readable(line, where)) {
+        if (auto why = unreadable(line, where)) {
+            result_.messages.push_back(std::move(*why));
             seen_content_ = true;
             keep(unread{where});
         } else if (begins_as<rules::blank_line>(line)) {
@@ -163,50 +149,6 @@ class reader {
             return read_content(number, line, where);
         }
         return number + 1;
-    }
-
-    bool readable(std::string_view line, span where) {
-        if (line.size() > limits::line_bytes) {
-            say("line-too-long", {where.file, where.begin, where.begin},
-                fmt::format("this line is {} bytes long; at most {} can be read", line.size(),
-                            limits::line_bytes),
-                {{"break it into steps, or go on in a line below that is indented", {}}});
-            return false;
-        }
-        if (is_plain(line)) return true;
-        if (const auto bad = first_not_utf8(line); bad != line.npos) {
-            const auto at = where.begin + static_cast<std::uint32_t>(bad);
-            say("not-utf8", {where.file, at, at + 1},
-                fmt::format("this is not UTF-8 text: byte {} of the file is {:02X} hexadecimal",
-                            at + 1, static_cast<unsigned char>(line[bad])),
-                {{"save the file as UTF-8", {}}});
-            return false;
-        }
-        if (const auto bad = first_control(line); bad != line.npos) {
-            const auto at = where.begin + static_cast<std::uint32_t>(bad);
-            say("control-character", {where.file, at, at + 1},
-                fmt::format("a control character stands here (U+{:04X})",
-                            static_cast<unsigned char>(line[bad])),
-                {{"take it out", {edit{{where.file, at, at + 1}, ""}}}});
-            return false;
-        }
-        if (const auto pile = first_pile(line, limits::code_points_of_a_character);
-            pile.begin != line.npos) {
-            const auto at = where.begin + static_cast<std::uint32_t>(pile.begin);
-            say("too-many-marks", {where.file, at, at},
-                fmt::format("this character is made of {} code points; at most {} can be printed",
-                            pile.code_points, limits::code_points_of_a_character));
-            return false;
-        }
-        return true;
-    }
-
-    /// The same without a message.
-    static bool is_readable(std::string_view line) {
-        return line.size() <= limits::line_bytes &&
-               (is_plain(line) ||
-                (first_not_utf8(line) == line.npos && first_control(line) == line.npos &&
-                 first_pile(line, limits::code_points_of_a_character).begin == line.npos));
     }
 
     std::size_t read_content(std::size_t number, std::string_view line, span where) {
@@ -334,7 +276,7 @@ class reader {
         while (last < text_.line_count()) {
             const auto next = text_.line(last + 1);
             const bool goes_on = indentation(next) > own && !begins_as<rules::blank_line>(next) &&
-                                 !begins_as<rules::step_start>(next) && is_readable(next);
+                                 !begins_as<rules::step_start>(next) && !unreadable(next, {});
             if (!goes_on) break;
             ++last;
         }

@@ -21,6 +21,9 @@ bool is_plain_ascii(std::string_view text) {
     return std::all_of(text.begin(), text.end(), [](unsigned char c) { return c < 0x80; });
 }
 
+/// Whether a character stands in a name as it is compared.
+bool is_compared(char c) { return c != '\'' && (c < 'A' || c > 'Z'); }
+
 char lower_ascii(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
 /// Words whose plural in -ves comes from -f or -fe; the others in -ves come from -ve (olives).
@@ -90,17 +93,23 @@ namespace {
 
 /// Gives each word of a name, in the form in which it is compared, to `take`.
 void each_compared_word(std::string_view name, auto take) {
-    auto text = is_plain_ascii(name) ? std::string(name) : folded(name);
-    std::transform(text.begin(), text.end(), text.begin(), lower_ascii);
-    std::erase(text, '\'');
+    std::string text;
+    if (!is_plain_ascii(name)) name = text = folded(name);
     const auto parts = [](char c) { return c == ' ' || c == '\t' || c == '-'; };
-    const auto end = text.end();
-    for (auto begin = std::find_if_not(text.begin(), end, parts); begin != end;) {
+    const auto end = name.end();
+    std::string changed;
+    for (auto begin = std::find_if_not(name.begin(), end, parts); begin != end;) {
         const auto past = std::find_if(begin, end, parts);
-        const std::string_view word(begin, past);
+        std::string_view word(begin, past);
+        if (!std::all_of(begin, past, is_compared)) {
+            changed = word;
+            std::transform(changed.begin(), changed.end(), changed.begin(), lower_ascii);
+            std::erase(changed, '\'');
+            word = changed;
+        }
         if (may_be_plural(word))
             take(singular(word));
-        else
+        else if (!word.empty())
             take(word);
         begin = std::find_if_not(past, end, parts);
     }

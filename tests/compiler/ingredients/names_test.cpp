@@ -58,6 +58,13 @@ TEST_CASE("names are compared without case, accents, hyphens and number") {
     CHECK(compared_words(" - ").empty());
 }
 
+TEST_CASE("apostrophes are no part of a name as it is compared") {
+    CHECK(compared_name("Baker's yeast") == compared_name("bakers yeast"));
+    CHECK(compared_words("salt ' pepper") == std::vector<std::string>{"salt", "pepper"});
+    CHECK(compared_words("'").empty());
+    CHECK(compared_words("\u0301").empty()); // an accent on nothing
+}
+
 TEST_CASE("comparing a name twice changes nothing more, for every name of the table") {
     for (const auto* e : built_in_table().entries()) {
         auto names = e->also;
