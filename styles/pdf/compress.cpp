@@ -24,14 +24,6 @@ struct compressor::state {
         libdeflate_alloc_compressor(level), &libdeflate_free_compressor};
     std::string drawn, deflated;
 
-    void read(HPDF_Stream stream) {
-        drawn.resize(HPDF_Stream_Size(stream));
-        auto size = static_cast<HPDF_UINT>(drawn.size());
-        HPDF_Stream_Seek(stream, 0, HPDF_SEEK_SET);
-        HPDF_Stream_Read(stream, reinterpret_cast<HPDF_BYTE*>(drawn.data()), &size);
-        drawn.resize(size);
-    }
-
     /// How many bytes of `deflated` it takes; 0 after an error.
     std::size_t deflate() {
         if (!with) return 0;
@@ -47,7 +39,7 @@ compressor::~compressor() = default;
 
 bool compressor::compress(HPDF_Doc document, HPDF_Page drawn) {
     auto* page = static_cast<HPDF_PageAttr>(drawn->attr);
-    state_->read(page->stream);
+    take_bytes(page->stream, state_->drawn);
     const auto size = static_cast<HPDF_UINT>(state_->deflate());
     if (size == 0) return false;
     auto* stream = HPDF_MemStream_New(document->mmgr, size);

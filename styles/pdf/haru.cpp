@@ -18,4 +18,14 @@ owned_document new_document(first_error& error) {
     return made;
 }
 
+void take_bytes(HPDF_Stream in_memory, std::string& bytes) {
+    bytes.clear();
+    bytes.reserve(in_memory->size);
+    for (HPDF_UINT i = 0; i < HPDF_MemStream_GetBufCount(in_memory); ++i) {
+        HPDF_UINT length = 0;
+        const auto* buffer = HPDF_MemStream_GetBufPtr(in_memory, i, &length);
+        if (buffer) bytes.append(reinterpret_cast<const char*>(buffer), length);
+    }
+}
+
 } // namespace benchcard::pdf

@@ -1,7 +1,9 @@
 #pragma once
 
 #include <hpdf.h>
+#include <hpdf_streams.h>
 #include <memory>
+#include <string>
 #include <type_traits>
 
 namespace benchcard::pdf {
@@ -21,5 +23,9 @@ using owned_document = std::unique_ptr<std::remove_pointer_t<HPDF_Doc>, document
 
 /// A new, empty document that writes its first error to `error`, which must outlive it.
 owned_document new_document(first_error& error);
+
+/// Puts all that was written to a stream in memory into `bytes`, instead of what is there. (The
+/// library's own way to it copies byte by byte.)
+void take_bytes(HPDF_Stream in_memory, std::string& bytes);
 
 } // namespace benchcard::pdf

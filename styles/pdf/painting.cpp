@@ -77,10 +77,8 @@ void date(HPDF_Doc document, std::int64_t seconds) {
 /// The finished file; to memory only, since the library takes a full disk for a success.
 std::string saved(HPDF_Doc document) {
     if (HPDF_SaveToStream(document) != HPDF_OK) return {};
-    std::string bytes(HPDF_GetStreamSize(document), '\0');
-    auto size = static_cast<HPDF_UINT32>(bytes.size());
-    HPDF_ReadFromStream(document, reinterpret_cast<HPDF_BYTE*>(bytes.data()), &size);
-    bytes.resize(size);
+    std::string bytes;
+    take_bytes(document->stream, bytes);
     return bytes;
 }
 
