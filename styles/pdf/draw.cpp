@@ -59,9 +59,12 @@ class pen {
         HPDF_Page_BeginText(on_);
         x_ = y_ = 0;
     }
-    /// Where a text begins, written as a way from where the last one began. It is reckoned in whole
-    /// hundredths, so that what is rounded does not add up.
+    /// Where a text begins: where the last one ended, or written as a way from where that began. It
+    /// is reckoned in whole hundredths, so that what is rounded does not add up.
     void move_to(double x, double y) {
+        constexpr double as_good_as_there = 0.05; // points
+        const auto at = HPDF_Page_GetCurrentTextPos(on_);
+        if (std::abs(at.x - x) < as_good_as_there && std::abs(at.y - y) < as_good_as_there) return;
         const double to_x = hundredths(x), to_y = hundredths(y);
         HPDF_Page_MoveTextPos(on_, number((to_x - x_) / 100), number((to_y - y_) / 100));
         x_ = to_x;
