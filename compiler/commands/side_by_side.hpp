@@ -19,13 +19,14 @@ inline std::size_t threads_for(std::size_t asked, std::size_t work) {
 }
 
 /// Does a piece of work for each number below `count` on several threads, and gives the results in
-/// order to whoever takes them; not many more are kept than there are threads. What a piece of work
-/// throws comes out of `take` at its turn. With one thread the work is done where it is taken.
+/// order to whoever takes them; not many more are kept than there are threads. Who takes them is one
+/// of the threads: it works until what it wants is there. What a piece of work throws comes out of
+/// `take` at its turn.
 template <typename Result> class side_by_side {
   public:
     side_by_side(std::size_t count, std::size_t threads, std::function<Result(std::size_t)> work)
         : work_(std::move(work)), count_(count), kept_(threads * 16) {
-        for (std::size_t i = 0; threads > 1 && i < threads; ++i) try {
+        for (std::size_t i = 1; i < threads; ++i) try {
                 threads_.emplace_back([this] { run(); });
             } catch (const std::exception&) {
                 break; // as many as the system gives
@@ -45,10 +46,13 @@ template <typename Result> class side_by_side {
 
     /// The result of the next number, once it is there.
     Result take() {
-        if (threads_.empty()) return work_(taken_++);
         std::unique_lock lock(mutex_);
         auto& slot = kept_[taken_ % kept_.size()];
-        is_there_.wait(lock, [&] { return slot.is_there; });
+        while (!slot.is_there)
+            if (has_more())
+                do_next(lock);
+            else
+                is_there_.wait(lock);
         auto taken = std::move(slot);
         slot = {};
         ++taken_;
@@ -73,25 +77,32 @@ template <typename Result> class side_by_side {
     std::vector<kept> kept_;
     std::vector<std::jthread> threads_;
 
+    /// Whether there is work that may be begun.
+    bool has_more() const { return next_ < std::min(count_, taken_ + kept_.size()); }
+
     void run() {
+        std::unique_lock lock(mutex_);
         while (true) {
-            std::unique_lock lock(mutex_);
-            has_room_.wait(lock, [&] { return is_over_ || next_ < taken_ + kept_.size(); });
+            has_room_.wait(lock, [&] { return is_over_ || next_ >= count_ || has_more(); });
             if (next_ >= count_) return;
-            const auto mine = next_++;
-            lock.unlock();
-            kept made;
-            try {
-                made.result.emplace(work_(mine));
-            } catch (...) {
-                made.failure = std::current_exception();
-            }
-            made.is_there = true;
-            lock.lock();
-            kept_[mine % kept_.size()] = std::move(made);
-            lock.unlock();
+            do_next(lock);
             is_there_.notify_one();
         }
+    }
+
+    /// Is called, and ends, with the lock held; not while it works.
+    void do_next(std::unique_lock<std::mutex>& lock) {
+        const auto mine = next_++;
+        lock.unlock();
+        kept made;
+        try {
+            made.result.emplace(work_(mine));
+        } catch (...) {
+            made.failure = std::current_exception();
+        }
+        made.is_there = true;
+        lock.lock();
+        kept_[mine % kept_.size()] = std::move(made);
     }
 };
 

@@ -117,15 +117,16 @@ void each_compared_word(std::string_view name, auto take) {
 
 } // namespace
 
-std::vector<std::string> compared_words(std::string_view name) {
-    std::vector<std::string> words;
-    each_compared_word(name, [&](std::string_view word) { words.emplace_back(word); });
-    return words;
-}
-
 std::size_t words_in(std::string_view compared) {
     if (compared.empty()) return 0;
     return 1 + static_cast<std::size_t>(std::count(compared.begin(), compared.end(), ' '));
+}
+
+std::vector<std::string> compared_words(std::string_view name) {
+    std::vector<std::string> words;
+    words.reserve(words_in(name));
+    each_compared_word(name, [&](std::string_view word) { words.emplace_back(word); });
+    return words;
 }
 
 std::string compared_name(std::string_view name) {

@@ -27,6 +27,8 @@ block compose_head(const composing& with);
 block compose_short_head(const composing& with);
 
 block compose_weigh_out(const composing& with);
+/// How many lines the rows of the weigh-out take beyond one each.
+std::size_t wrapped_lines(const composing& with);
 block compose_totals(const composing& with);
 block compose_table(const composing& with);
 block compose_method(const composing& with);

@@ -4,12 +4,7 @@
 
 namespace benchcard::layout {
 
-const glyph* face_metrics::find(char32_t code) const {
-    // The first glyphs of a font are those of ASCII, with none left out.
-    if (!glyphs.empty() && code >= glyphs.front().code) {
-        const auto guess = code - glyphs.front().code;
-        if (guess < glyphs.size() && glyphs[guess].code == code) return &glyphs[guess];
-    }
+const glyph* face_metrics::find_beyond(char32_t code) const {
     const auto at = std::ranges::lower_bound(glyphs, code, {}, &glyph::code);
     return at != glyphs.end() && at->code == code ? &*at : nullptr;
 }

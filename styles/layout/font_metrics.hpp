@@ -27,7 +27,15 @@ struct face_metrics {
     std::vector<glyph> glyphs;
 
     /// The glyph of a character, or null when the font lacks it.
-    const glyph* find(char32_t code) const;
+    const glyph* find(char32_t code) const {
+        // The first glyphs of a font are those of ASCII, with none left out.
+        const auto guess = glyphs.empty() ? 0 : code - glyphs.front().code;
+        if (guess < glyphs.size() && glyphs[guess].code == code) return &glyphs[guess];
+        return find_beyond(code);
+    }
+
+  private:
+    const glyph* find_beyond(char32_t code) const;
 };
 
 /// A character found: in which font, and its measures; `known` is false when no font has it.

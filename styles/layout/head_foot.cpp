@@ -168,13 +168,13 @@ foot_form formed(const composing& with, const page_mark& mark, bool with_footnot
     form.marks = broken(mark.number, sizes, with.width);
     for (const auto& l : broken(mark.next, sizes, with.width)) form.marks.push_back(l);
 
-    const auto& all = with_footnote ? with.card.foot : with.card.revision;
+    const auto& all = with_footnote ? *with.card.foot : *with.card.revision;
     form.marks_at_right = beside_width > with.width * 0.35;
     if (form.marks_at_right) {
         form.beside = broken(all, sizes, beside_width);
         if (form.beside.size() <= 2) return form;
-        form.beside = broken(with.card.revision, sizes, beside_width);
-        if (with_footnote) form.beneath = broken(with.card.footnote, sizes, with.width);
+        form.beside = broken(*with.card.revision, sizes, beside_width);
+        if (with_footnote) form.beneath = broken(*with.card.footnote, sizes, with.width);
         return form;
     }
     form.beneath = broken(all, sizes, with.width);
@@ -191,10 +191,10 @@ bool foot_is_long(const composing& with, const page_mark& mark) {
 
 block compose_long_foot(const composing& with) {
     block made;
-    if (with.card.footnote.empty()) return made;
+    if (with.card.footnote->empty()) return made;
     const double size = with.size.small_print;
     group text{.space_before = with.size.space};
-    text.bands = row_of({{broken(with.card.footnote, one_size(size), with.width), 0}},
+    text.bands = row_of({{broken(*with.card.footnote, one_size(size), with.width), 0}},
                         measures_for(size, with.size.leading));
     made.groups.push_back(std::move(text));
     return made;

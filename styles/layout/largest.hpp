@@ -1,6 +1,7 @@
 #pragma once
 
 #include <algorithm>
+#include <cmath>
 #include <cstdlib>
 
 namespace benchcard::layout {
@@ -14,19 +15,21 @@ struct trial {
 /// How finely `largest` looks.
 inline constexpr double largest_step = 1.0 / 64;
 
-/// The largest number from 0 to 1, in steps, of which `tries` gives a trial that passes; `known` is
-/// known to, and what is smaller than one that passes is taken to pass too. It is looked for where
-/// the page should be just full, and half way wherever that leads nowhere.
-template <typename Tries> double largest(const Tries& tries, double known = 0) {
+/// The largest number from `known` to `most`, in steps, of which `tries` gives a trial that passes;
+/// `known` is known to, and what is smaller than one that passes is taken to pass too. It is looked
+/// for where the page should be just full, and half way wherever that leads nowhere.
+template <typename Tries>
+double largest(const Tries& tries, double known = 0, double most = 1) {
     struct end {
         double at;
         double excess;
     };
-    const trial most = tries(1.0);
-    if (most.passes) return 1;
-    end good{known, tries(known).excess}, bad{1, most.excess};
+    if (most <= known) return known;
+    const trial all = tries(most);
+    if (all.passes) return most;
+    end good{known, tries(known).excess}, bad{most, all.excess};
     int passed = static_cast<int>(known / largest_step);
-    int failed = static_cast<int>(1 / largest_step);
+    int failed = static_cast<int>(std::ceil(most / largest_step));
     int in_a_row = 0; // so often the same end was moved
     while (failed - passed > 1) {
         int middle = (passed + failed) / 2;
@@ -40,7 +43,7 @@ template <typename Tries> double largest(const Tries& tries, double known = 0) {
         (made.passes ? passed : failed) = middle;
         in_a_row = made.passes ? std::max(in_a_row, 0) + 1 : std::min(in_a_row, 0) - 1;
     }
-    return passed * largest_step;
+    return good.at;
 }
 
 } // namespace benchcard::layout

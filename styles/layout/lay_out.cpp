@@ -9,7 +9,6 @@
 
 #include <algorithm>
 #include <array>
-#include <limits>
 #include <map>
 
 namespace benchcard::layout {
@@ -28,24 +27,11 @@ std::string letter(std::size_t index) {
     return out;
 }
 
-/// What was tried, and how many lines the weigh-out took beyond one a row.
-struct attempt {
-    stack laid;
-    std::size_t wrapped = 0;
-};
-
 /// What of an attempt decides whether it is a good one.
 struct outcome {
-    std::size_t pages = 0, broken = 0, wrapped = 0;
+    std::size_t pages = 0, broken = 0;
     double filled = 0;
 };
-
-std::size_t wrapped_lines(const block& weigh_out) {
-    std::size_t extra = 0;
-    for (auto i = weigh_out.heading; i < weigh_out.groups.size(); ++i)
-        extra += weigh_out.groups[i].bands.size() - 1;
-    return extra;
-}
 
 /// Totals belong to what they add up: kept on one page with it.
 void join_totals(std::vector<block>& blocks, const std::vector<styles::block>& which) {
@@ -82,42 +68,9 @@ class setter {
     }
 
     std::vector<page> run() const {
-        // What fits on one page with air does so without, and in as many lines.
-        const auto airy = outcome_of({.air = some_air}, false);
-        const bool is_one_page = airy.pages == 1 && airy.broken == 0;
-        const auto smallest = is_one_page ? airy : outcome_of({}, false);
-        const bool runs_on = smallest.pages > 1;
-        const auto least = runs_on ? outcome_of({}, true) : smallest;
-        const auto room = static_cast<double>(least.pages * arranged_.columns);
-        const auto judged = [&](const outcome& o, std::size_t most_wrapped) {
-            const bool as_whole = o.pages <= least.pages && o.broken <= least.broken;
-            return trial{as_whole && o.wrapped <= most_wrapped, o.filled - room};
-        };
-        const auto fits = [&](fitting to) { return judged(outcome_of(to, runs_on), any_number); };
-        const auto keeps_lines = [&](fitting to) {
-            return judged(outcome_of(to, runs_on), least.wrapped);
-        };
-        // Type grows first, but not at the price of all the air; what is left goes to the air.
-        fitting best;
-        best.air = fits({.air = some_air}).passes ? some_air : 0;
-        best.scale = largest([&](double s) { return keeps_lines({.scale = s, .air = best.air}); });
-        // Rows take second lines only where that makes the type much larger.
-        const auto wrapping = [&](double s) { return fits({.scale = s, .air = best.air}); };
-        const double next = best.scale + largest_step, worth_it = next + much_larger;
-        if (worth_it <= 1 && wrapping(next).passes && wrapping(worth_it).passes)
-            best.scale = largest(wrapping, worth_it);
-        const auto growing = [&](double w) {
-            return fits({.scale = best.scale, .words = w, .air = much_air});
-        };
-        if (growing(0).passes) {
-            best.words = largest(growing);
-            best.air = much_air;
-        }
-        const auto airing = [&](double a) {
-            return fits({.scale = best.scale, .words = best.words, .air = a});
-        };
-        best.air = largest(airing, best.air);
-        return labelled(tried(best, runs_on, purpose::printing).laid.pages);
+        const auto within = least();
+        const auto best = spread_out(largest_type(within), within);
+        return labelled(tried(best, within.runs_on, purpose::printing).pages);
     }
 
     /// The head that a card's further pages have, and the foot.
@@ -136,7 +89,64 @@ class setter {
 
   private:
     static constexpr double some_air = 0.35, much_air = 0.55, much_larger = 0.25;
-    static constexpr auto any_number = std::numeric_limits<std::size_t>::max();
+
+    /// What a card takes at its smallest, and may take at any size.
+    struct bounds {
+        std::size_t pages = 0, broken = 0;
+        bool runs_on = false;
+        double room = 0; ///< columns
+    };
+
+    bounds least() const {
+        // What fits on one page with air does so without.
+        const auto airy = outcome_of({.air = some_air}, false);
+        const bool is_one_page = airy.pages == 1 && airy.broken == 0;
+        auto smallest = is_one_page ? airy : outcome_of({}, false);
+        const bool runs_on = smallest.pages > 1;
+        if (runs_on) smallest = outcome_of({}, true);
+        return {smallest.pages, smallest.broken, runs_on,
+                static_cast<double>(smallest.pages * arranged_.columns)};
+    }
+
+    trial trial_of(fitting to, const bounds& within) const {
+        const auto o = outcome_of(to, within.runs_on);
+        return {o.pages <= within.pages && o.broken <= within.broken, o.filled - within.room};
+    }
+
+    /// Type grows first, but not at the price of all the air. Rows take further lines only where
+    /// that makes it much larger.
+    fitting largest_type(const bounds& within) const {
+        const double air = trial_of({.air = some_air}, within).passes ? some_air : 0;
+        const auto scaled = [&](double scale) {
+            return trial_of({.scale = scale, .air = air}, within);
+        };
+        const auto fewest = wrapped_at(0);
+        const double in_their_lines =
+            largest([&](double scale) { return trial{wrapped_at(scale) <= fewest}; });
+        double scale = largest(scaled, 0, in_their_lines);
+        const double worth_it = in_their_lines + largest_step + much_larger;
+        if (scale == in_their_lines && worth_it <= 1 && scaled(worth_it).passes)
+            scale = largest(scaled, worth_it);
+        return {.scale = scale, .air = air};
+    }
+
+    /// Room that is left goes to the words, and then to the air.
+    fitting spread_out(fitting to, const bounds& within) const {
+        const auto aired = [&](double air) {
+            return trial_of({.scale = to.scale, .words = to.words, .air = air}, within);
+        };
+        const auto worded = [&](double words) {
+            return trial_of({.scale = to.scale, .words = words, .air = much_air}, within);
+        };
+        if (!worded(0).passes) {
+            to.air = largest(aired, to.air, much_air);
+            return to;
+        }
+        to.words = largest(worded);
+        // Words that could not grow to the end have left no room.
+        to.air = to.words < 1 ? much_air : largest(aired, much_air);
+        return to;
+    }
 
     /// A sheet that is wider than high holds two halves side by side, the one of some that takes
     /// least room; what is too much for that flows through two columns.
@@ -163,25 +173,21 @@ class setter {
     }
     styles::colour accent() const { return styles::accent_for(look_, card_.station); }
 
-    std::vector<block> blocks_of(const std::vector<styles::block>& which, const composing& with,
-                                 std::size_t& wrapped) const {
+    std::vector<block> blocks_of(const std::vector<styles::block>& which,
+                                 const composing& with) const {
         std::vector<block> made;
-        for (const auto part : which) {
-            made.push_back(compose(part, with));
-            if (part == styles::block::weigh_out) wrapped += wrapped_lines(made.back());
-        }
+        for (const auto part : which) made.push_back(compose(part, with));
         join_totals(made, which);
         return made;
     }
 
-    attempt tried(fitting to, bool runs_on, purpose wanted) const {
+    stack tried(fitting to, bool runs_on, purpose wanted) const {
         if (arranged_.left_share > 0) {
             auto a = spread_at(to, arranged_, wanted);
-            if (a.laid) return {{{std::move(*a.laid)}, 0, 0}, a.wrapped};
-            return {{std::vector<page>(2), 1, 0}, a.wrapped}; // two pages are what it must not take
+            if (a.laid) return {{std::move(*a.laid)}, 0, 0};
+            return {std::vector<page>(2), 1, 0}; // two pages are what it must not take
         }
         auto with = composed(to, ready_, area_.width());
-        attempt made;
         parts of;
         of.columns = arranged_.columns;
         of.head = compose_head(with);
@@ -192,11 +198,10 @@ class setter {
         };
         const auto foot_with = with;
         with.width = area_.column_width(of.columns);
-        for (const auto& part : ready_.parts) add_part(of, part, to, made.wrapped);
-        for (auto& b : blocks_of(look_.top, with, made.wrapped)) of.top.push_back(std::move(b));
-        of.bottom = blocks_of(look_.bottom, with, made.wrapped);
-        made.laid = stack_with_foot(of, with, foot_with, runs_on, wanted);
-        return made;
+        for (const auto& part : ready_.parts) add_part(of, part, to);
+        for (auto& b : blocks_of(look_.top, with)) of.top.push_back(std::move(b));
+        of.bottom = blocks_of(look_.bottom, with);
+        return stack_with_foot(of, with, foot_with, runs_on, wanted);
     }
 
     stack stack_with_foot(parts& of, const composing& with, composing foot_with, bool runs_on,
@@ -222,10 +227,10 @@ class setter {
     }
 
     /// A component of a whole recipe; its heading is repeated wherever it runs on.
-    void add_part(parts& to, const ready_card& part, fitting scale, std::size_t& wrapped) const {
+    void add_part(parts& to, const ready_card& part, fitting scale) const {
         const auto with = composed(scale, part, area_.column_width(to.columns));
-        auto blocks = blocks_of(look_.top, with, wrapped);
-        for (auto& b : blocks_of(look_.bottom, with, wrapped)) blocks.push_back(std::move(b));
+        auto blocks = blocks_of(look_.top, with);
+        for (auto& b : blocks_of(look_.bottom, with)) blocks.push_back(std::move(b));
         std::erase_if(blocks, [](const block& b) { return b.empty(); });
         if (blocks.empty()) blocks.emplace_back();
         const auto heading = compose_part_heading(with);
@@ -243,16 +248,40 @@ class setter {
             outcomes_.try_emplace({to.scale, to.words, to.air, runs_on ? 1.0 : 0.0});
         if (is_new) {
             const auto made = tried(to, runs_on, purpose::counting);
-            known->second = {made.laid.pages.size(), made.laid.broken, made.wrapped,
-                             made.laid.filled};
+            known->second = {made.pages.size(), made.broken, made.filled};
         }
         return known->second;
     }
 
+    /// How many lines the rows of the weigh-outs take beyond one each.
+    std::size_t wrapped_at(double scale) const {
+        const double width = weigh_out_width();
+        if (width == 0) return 0;
+        auto wrapped = wrapped_lines(composed({.scale = scale}, ready_, width));
+        for (const auto& part : ready_.parts)
+            wrapped += wrapped_lines(composed({.scale = scale}, part, width));
+        return wrapped;
+    }
+
+    /// How wide the weigh-out is set; 0 where the style has none.
+    double weigh_out_width() const {
+        const auto stands_in = [](const std::vector<styles::block>& which) {
+            return std::ranges::find(which, styles::block::weigh_out) != which.end();
+        };
+        const bool at_foot = stands_in(look_.bottom);
+        if (!at_foot && !stands_in(look_.top)) return 0;
+        if (arranged_.left_share == 0) return area_.column_width(arranged_.columns);
+        const double left = left_width(arranged_);
+        if (stands_in(halves().first)) return left;
+        const bool at_right = !at_foot || arranged_.bottom_at_right;
+        return at_right ? right_half(area_, left).width : area_.width();
+    }
+
+    double left_width(arrangement how) const { return area_.width() * how.left_share - gutter / 2; }
+
     struct spread_attempt {
         std::optional<page> laid;
         double height = 0; ///< of the halves and what is under them
-        std::size_t wrapped = 0;
     };
 
     spread_attempt spread_at(fitting to, arrangement how, purpose wanted) const {
@@ -261,14 +290,14 @@ class setter {
         with.long_foot = foot_is_long(with, mark(0, true, false, 0));
         spread_parts of;
         of.head = compose_head(with);
-        of.left_width = area_.width() * how.left_share - gutter / 2;
+        of.left_width = left_width(how);
         const auto [left, right] = halves();
         auto side = with;
         side.width = of.left_width;
-        of.left = blocks_of(left, side, made.wrapped);
+        of.left = blocks_of(left, side);
         side.width = right_half(area_, of.left_width).width;
-        of.right = blocks_of(right, side, made.wrapped);
-        auto bottom = blocks_of(look_.bottom, how.bottom_at_right ? side : with, made.wrapped);
+        of.right = blocks_of(right, side);
+        auto bottom = blocks_of(look_.bottom, how.bottom_at_right ? side : with);
         if (with.long_foot) of.bottom.push_back(compose_long_foot(with));
         auto& under = how.bottom_at_right ? of.right : of.bottom;
         under.insert(how.bottom_at_right ? under.end() : under.begin(), bottom.begin(),

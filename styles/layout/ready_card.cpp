@@ -41,6 +41,9 @@ struct preparer {
             parts.push_back({.text = run.text, .in = run.strong ? weight::bold : weight::regular});
         return (*this)(parts);
     }
+    text_on_demand plain_on_demand(const std::string& text) const {
+        return text_on_demand([*this, &text] { return plain(text); });
+    }
     std::vector<ready_text> all(const std::vector<paragraph>& texts) const {
         std::vector<ready_text> out;
         for (const auto& text : texts) out.push_back(set(text));
@@ -76,7 +79,9 @@ ready_row row(const styles::weigh_row& from, const style& look, const preparer& 
     made.imperial = ready.plain(from.imperial);
     made.spoons = ready.plain(from.spoons);
     made.percent = ready.plain(from.percent);
-    made.beneath = ready(listed(side_words(look, from.imperial, from.spoons, from.percent)));
+    made.beneath = text_on_demand([&from, &look, ready] {
+        return ready(listed(side_words(look, from.imperial, from.spoons, from.percent)));
+    });
     made.whole_part = whole_part(made.amount);
     return made;
 }
@@ -138,8 +143,10 @@ ready_card made_ready(const card& from, const style& look, const font_metrics& m
     made.imperial_heading = ready.plain(from.imperial_heading);
     made.spoons_heading = ready.plain(from.spoons_heading);
     made.percent_heading = ready.plain(from.percent_heading);
-    made.beneath_heading = ready(
-        listed(side_words(look, from.imperial_heading, from.spoons_heading, from.percent_heading)));
+    made.beneath_heading = text_on_demand([&from, &look, ready] {
+        return ready(listed(side_words(look, from.imperial_heading, from.spoons_heading,
+                                       from.percent_heading)));
+    });
     for (const auto& r : from.weigh_out) made.weigh_out.push_back(row(r, look, ready));
     for (const auto& r : from.totals) made.totals.push_back(row(r, ready));
     for (const auto& heading : from.table.headings)
@@ -154,11 +161,15 @@ ready_card made_ready(const card& from, const style& look, const font_metrics& m
     made.notes = ready.all(from.notes);
     made.keeping = ready.set(from.keeping);
     made.made = ready.plain(from.made_label);
-    made.revision = ready.plain(from.revision);
-    made.footnote = ready.plain(from.footnote);
-    made.foot = ready(listed({{.text = from.revision}, {.text = from.footnote}}));
+    made.revision = ready.plain_on_demand(from.revision);
+    made.footnote = ready.plain_on_demand(from.footnote);
+    made.foot = text_on_demand([&from, ready] {
+        return ready(listed({{.text = from.revision}, {.text = from.footnote}}));
+    });
     made.dots = ready.strong("…");
-    made.amount = ready(listed({{.text = from.batch}, {.text = from.yield}}));
+    made.amount = text_on_demand([&from, ready] {
+        return ready(listed({{.text = from.batch}, {.text = from.yield}}));
+    });
     for (const auto& part : from.parts) made.parts.push_back(made_ready(part, look, metrics));
     for (const auto& f : from.figures) {
         ready_figures figures{ready.strong(f.title), {}};

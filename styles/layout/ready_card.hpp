@@ -4,16 +4,36 @@
 #include "styles/layout/text.hpp"
 #include "styles/style.hpp"
 
+#include <functional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace benchcard::layout {
+
+/// A text that is made ready when it is first asked for, since on most cards nothing asks.
+class text_on_demand {
+  public:
+    text_on_demand() = default; ///< an empty one
+    /// What `make` refers to must outlive the text.
+    explicit text_on_demand(std::function<ready_text()> make) : make_(std::move(make)) {}
+
+    const ready_text& operator*() const {
+        if (make_) made_ = std::exchange(make_, nullptr)();
+        return made_;
+    }
+    const ready_text* operator->() const { return &**this; }
+
+  private:
+    mutable std::function<ready_text()> make_;
+    mutable ready_text made_;
+};
 
 /// A row of the weigh-out, or a total, with every character measured.
 struct ready_row {
     ready_text amount, unit, name;
     ready_text imperial, spoons, percent;
-    ready_text beneath;         ///< the last three in one, for cards too narrow for columns
+    text_on_demand beneath;     ///< the last three in one, for cards too narrow for columns
     std::size_t whole_part = 0; ///< characters of the amount before its decimal point
 };
 
@@ -45,7 +65,8 @@ struct ready_figures {
 /// A card whose texts were looked up and measured once, to be set at many sizes.
 struct ready_card {
     ready_text title, batch, of, yield;
-    ready_text imperial_heading, spoons_heading, percent_heading, beneath_heading;
+    ready_text imperial_heading, spoons_heading, percent_heading;
+    text_on_demand beneath_heading;
     std::vector<ready_row> weigh_out, totals;
     std::vector<ready_text> table_headings;
     std::vector<ready_table_row> table;
@@ -54,14 +75,15 @@ struct ready_card {
     ready_text allergens;
     std::vector<ready_text> cautions, notes;
     ready_text keeping, made;
-    ready_text revision, footnote;
-    ready_text foot;   ///< both in one
-    ready_text dots;   ///< stands for what was left out
-    ready_text amount; ///< of a part of a whole recipe: batch and yield in one
+    text_on_demand revision, footnote;
+    text_on_demand foot;   ///< both in one
+    ready_text dots;       ///< stands for what was left out
+    text_on_demand amount; ///< of a part of a whole recipe: batch and yield in one
     std::vector<ready_card> parts;
     std::vector<ready_figures> figures;
 };
 
+/// What it is made from must outlive it.
 ready_card made_ready(const styles::card& from, const styles::style& look,
                       const font_metrics& metrics);
 

@@ -170,13 +170,15 @@ void add_names(std::vector<cell>& cells, const ready_row& row, const plan& p, co
     const type_sizes named{s.name, s.detail};
     const auto detail = one_size(s.detail);
     cell name{broken(row.name, named, p.name_width), p.name_x};
-    const double beneath = natural_width(row.beneath, detail);
-    const bool beside = natural_width(row.name, named) + s.name * 0.8 + beneath <= p.name_width;
-    if (p.beneath && beside)
-        cells.push_back({broken(row.beneath, detail, p.name_width), p.name_x + p.name_width,
-                         cell::side::right});
-    if (p.beneath && !beside)
-        for (const auto& l : broken(row.beneath, detail, p.name_width)) name.lines.push_back(l);
+    if (p.beneath) {
+        const double beneath = natural_width(*row.beneath, detail);
+        if (natural_width(row.name, named) + s.name * 0.8 + beneath <= p.name_width)
+            cells.push_back({broken(*row.beneath, detail, p.name_width), p.name_x + p.name_width,
+                             cell::side::right});
+        else
+            for (const auto& l : broken(*row.beneath, detail, p.name_width))
+                name.lines.push_back(l);
+    }
     cells.push_back(std::move(name));
     for (const auto& side : p.sides)
         cells.push_back({broken(side_text(row, side.which), detail, side.width), side.right,
@@ -191,15 +193,19 @@ shape tick_box(const plan& p, double amount_size) {
                      line_width};
 }
 
-std::vector<band> row_bands(const ready_row& row, const plan& p, const sizes& s) {
+std::vector<cell> row_cells(const ready_row& row, const plan& p, const sizes& s) {
     std::vector<cell> cells;
     cells.reserve(4 + p.sides.size());
     cells.push_back(amount_cell(row, p, s.amount));
     cells.push_back(unit_cell(row, p, s));
     add_names(cells, row, p, s);
+    return cells;
+}
+
+std::vector<band> row_bands(const ready_row& row, const plan& p, const sizes& s) {
     auto measures = measures_for(s.name, s.leading - 0.06);
     measures.above = std::max(measures.above, s.amount * 0.73);
-    auto bands = row_of(cells, measures);
+    auto bands = row_of(row_cells(row, p, s), measures);
     if (p.tick_x) {
         if (bands.empty()) bands.push_back({.above = measures.above, .below = measures.below});
         bands.front().shapes.push_back(tick_box(p, s.amount));
@@ -224,8 +230,8 @@ group heading_group(const composing& with, const plan& p) {
     const auto& s = with.size;
     group made{.space_before = 0, .pad_above = s.space * 0.5, .keep_with_next = true};
     std::vector<cell> cells;
-    if (p.beneath && !with.card.beneath_heading.empty())
-        cells.push_back({broken(with.card.beneath_heading, one_size(s.small_print), p.name_width),
+    if (p.beneath && !with.card.beneath_heading->empty())
+        cells.push_back({broken(*with.card.beneath_heading, one_size(s.small_print), p.name_width),
                          p.name_x + p.name_width, cell::side::right});
     for (const auto& side : p.sides)
         cells.push_back(
@@ -237,8 +243,11 @@ group heading_group(const composing& with, const plan& p) {
 
 /// Whether any row has one of the columns that need a heading.
 bool has_sides(const composing& with) {
-    return std::ranges::any_of(with.card.weigh_out,
-                               [](const ready_row& row) { return !row.beneath.empty(); });
+    return std::ranges::any_of(with.look.columns, [&](column c) {
+        return is_side(c) && std::ranges::any_of(with.card.weigh_out, [&](const ready_row& row) {
+                   return !side_text(row, c).empty();
+               });
+    });
 }
 
 } // namespace
@@ -264,6 +273,18 @@ block compose_weigh_out(const composing& with) {
                                .bands = row_bands(row, p, with.size)});
     }
     return made;
+}
+
+std::size_t wrapped_lines(const composing& with) {
+    std::size_t beyond = 0;
+    if (with.card.weigh_out.empty()) return beyond;
+    const auto p = planned(with);
+    for (const auto& row : with.card.weigh_out) {
+        std::size_t lines = 1;
+        for (const auto& c : row_cells(row, p, with.size)) lines = std::max(lines, c.lines.size());
+        beyond += lines - 1;
+    }
+    return beyond;
 }
 
 block compose_totals(const composing& with) {

@@ -5,8 +5,6 @@
 /// The parts that only a whole recipe has.
 namespace benchcard::layout {
 
-namespace {} // namespace
-
 group compose_part_heading(const composing& with) {
     const auto& s = with.size;
     const double size = std::max(s.name, s.text) * 1.12;
@@ -18,19 +16,19 @@ group compose_part_heading(const composing& with) {
                .keep_with_next = true};
     const auto title = one_size(size), amount = one_size(s.detail);
     const auto measures = measures_for(size, 1.16);
-    const double amount_width = natural_width(with.card.amount, amount);
+    const double amount_width = natural_width(*with.card.amount, amount);
     const double beside = with.width - amount_width - s.detail * 1.5;
     const bool fits_beside =
         beside > with.width * 0.3 && widest_piece(with.card.title, title) <= beside;
     if (fits_beside) {
         made.bands =
             row_of({{broken(with.card.title, title, beside), 0},
-                    {broken(with.card.amount, amount, with.width), with.width, cell::side::right}},
+                    {broken(*with.card.amount, amount, with.width), with.width, cell::side::right}},
                    measures);
         return made;
     }
     auto lines = broken(with.card.title, title, with.width);
-    for (const auto& l : broken(with.card.amount, amount, with.width)) lines.push_back(l);
+    for (const auto& l : broken(*with.card.amount, amount, with.width)) lines.push_back(l);
     made.bands = row_of({{lines, 0}}, measures);
     return made;
 }

@@ -188,9 +188,8 @@ void draw(HPDF_Doc document, HPDF_Page on, const layout::page& p, const faces_in
           const font_set& fonts) {
     HPDF_Page_SetWidth(on, number(p.width));
     HPDF_Page_SetHeight(on, number(p.height));
-    const layout::box whole{0, 0, p.width, p.height};
-    add_box(document, on, "CropBox", whole, p.height);
-    add_box(document, on, "TrimBox", p.trim.value_or(whole), p.height);
+    // Where it is not given, it is the whole page (ISO 32000-1, 14.11.2).
+    if (p.trim) add_box(document, on, "TrimBox", *p.trim, p.height);
     pen held(on);
     for (const auto& s : p.shapes) std::visit(shape_painter{on, p.height, held}, s);
     if (p.text.empty()) return;
