@@ -33,16 +33,12 @@ exact in_cm(const exact& value, grammar::length_unit in) {
     return value;
 }
 
-bool has_word(const std::vector<std::string>& words, std::string_view wanted) {
-    return std::find(words.begin(), words.end(), wanted) != words.end();
-}
-
 /// A length alone is a round tin's; a ring's hole is not known.
 room room_over(const grammar::length& l, const std::string& shape) {
-    const auto words = ingredients::compared_words(shape + " " + l.shape);
-    if (l.sides.empty() || has_word(words, "ring") || has_word(words, "tube")) return {};
+    const auto shaped = shape + " " + l.shape;
+    if (l.sides.empty() || ingredients::has_word(shaped, {"ring", "tube"})) return {};
     const auto a = in_cm(l.sides.front().high, l.in), b = in_cm(l.sides.back().high, l.in);
-    if (l.sides.size() > 1 || has_word(words, "square")) return {room::sort::area, a * b};
+    if (l.sides.size() > 1 || ingredients::has_word(shaped, {"square"})) return {room::sort::area, a * b};
     return {room::sort::area, a * a * pi / 4};
 }
 

@@ -254,9 +254,7 @@ std::vector<paragraph> method_of_any(const batch::component_batch& c, const batc
 namespace {
 
 bool speaks_of_baking(const std::string& text) {
-    for (const auto& word : ingredients::compared_words(text))
-        if (word == "bake" || word == "baking") return true;
-    return false;
+    return ingredients::has_word(text, {"bake", "baking"});
 }
 
 /// The oven settings of one step, each with the first time that follows it, and with further

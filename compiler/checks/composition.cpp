@@ -180,8 +180,7 @@ bool is_by_feel(const recipe::line& l) {
 
 /// Salted butter salts a dough that has no salt besides.
 bool is_salted_butter(const recipe::line& l) {
-    const auto words = ingredients::compared_words(l.name);
-    return std::find(words.begin(), words.end(), "salted") != words.end();
+    return ingredients::has_word(l.name, {"salted"});
 }
 
 void add_line(makeup& to, const recipe::line& l) {

@@ -108,8 +108,7 @@ struct spooned {
 
 /// `1 tsp flour, for dusting` is meant so.
 bool has_a_purpose(const line& l) {
-    const auto words = ingredients::compared_words(l.preparation);
-    return std::find(words.begin(), words.end(), "for") != words.end();
+    return ingredients::has_word(l.preparation, {"for"});
 }
 
 void check_spoons(const recipe::recipe& r, grammar::diagnostics& to) {

@@ -46,8 +46,7 @@ room room_over(double area) {
 std::optional<room> room_in(const grammar::tin& t, measures::system system) {
     if (const auto* l = std::get_if<grammar::length>(&t.size)) {
         if (l->sides.empty()) return std::nullopt;
-        const auto words = ingredients::compared_words(t.shape.text + " " + l->shape);
-        const bool square = std::find(words.begin(), words.end(), "square") != words.end();
+        const bool square = ingredients::has_word(t.shape.text + " " + l->shape, {"square"});
         const double a = in_cm(l->sides.front().high, l->in);
         const double b = in_cm(l->sides.back().high, l->in);
         return room_over(l->sides.size() > 1 || square ? a * b : a * a * std::numbers::pi / 4);

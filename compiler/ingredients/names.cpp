@@ -129,6 +129,19 @@ std::vector<std::string> compared_words(std::string_view name) {
     return words;
 }
 
+bool has_word(std::string_view text, std::initializer_list<std::string_view> wanted) {
+    bool found = false;
+    each_compared_word(text, [&](std::string_view word) {
+        if (found) return;
+        const auto last = word.find_last_not_of(".,;:!?()");
+        const auto bare = word.substr(0, last == word.npos ? 0 : last + 1);
+        const bool was_marked = bare.size() < word.size() && may_be_plural(bare);
+        const auto one = was_marked ? singular(bare) : std::string();
+        found = std::find(wanted.begin(), wanted.end(), was_marked ? one : bare) != wanted.end();
+    });
+    return found;
+}
+
 std::string compared_name(std::string_view name) {
     std::string result;
     each_compared_word(name, [&](std::string_view word) {

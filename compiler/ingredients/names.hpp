@@ -1,5 +1,6 @@
 #pragma once
 
+#include <initializer_list>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -13,6 +14,10 @@ std::vector<std::string> compared_words(std::string_view name);
 
 /// The same, joined by blanks.
 std::string compared_name(std::string_view name);
+
+/// Whether a text has one of some words, given as they are compared; the marks behind a word do not
+/// count: `Simmer, then cool.` has `simmer`.
+bool has_word(std::string_view text, std::initializer_list<std::string_view> wanted);
 
 /// The words of a name in that form, which one blank each divides.
 std::size_t words_in(std::string_view compared);

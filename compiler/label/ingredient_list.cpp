@@ -11,13 +11,7 @@ namespace benchcard::label {
 namespace {
 
 using ingredients::compared_words;
-
-bool has_word(std::string_view text, std::initializer_list<std::string_view> wanted) {
-    const auto words = compared_words(text);
-    return std::any_of(words.begin(), words.end(), [&](const auto& w) {
-        return std::find(wanted.begin(), wanted.end(), w) != wanted.end();
-    });
-}
+using ingredients::has_word;
 
 /// What is lost from a bowl or a sieve is mix, not water.
 bool is_evaporation(const grammar::loss& l) {

@@ -37,11 +37,7 @@ std::set<raw> raw_in(const ingredients::entry& e) {
 bool has_word(const recipe::step& s, std::initializer_list<std::string_view> wanted) {
     for (const auto& part : s.parts)
         if (const auto* text = std::get_if<std::string>(&part))
-            for (const auto& word : ingredients::compared_words(*text)) {
-                const auto last = word.find_last_not_of(".,;:!?()");
-                const auto bare = word.substr(0, last == word.npos ? 0 : last + 1);
-                if (std::find(wanted.begin(), wanted.end(), bare) != wanted.end()) return true;
-            }
+            if (ingredients::has_word(*text, wanted)) return true;
     return false;
 }
 

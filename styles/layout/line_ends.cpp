@@ -56,21 +56,33 @@ bool inside_range(std::u32string_view text, std::size_t at) {
            is_figure(text[at + 1]);
 }
 
-/// Letters and figures, of the classes AL and NU of UAX 14.
+/// Letters and figures, of the classes AL and NU of UAX 14; and those of its class AI, which count
+/// as letters unless the language is written with ideographs.
 bool is_of_word(char32_t c) {
-    const bool latin_1 = c >= 0xC0 && c <= 0xFF && c != U'×' && c != U'÷';
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || latin_1;
+    const bool ascii = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
+    return ascii || (c >= 0xC0 && c <= 0xFF) || c == U'·' || is_figure(c);
 }
 
 /// Of its class IS.
 bool joins(char32_t c) { return c == ',' || c == '.' || c == ':' || c == ';'; }
 
+/// Of its class PO.
+bool is_postfix(char32_t c) { return c == U'°' || c == '%'; }
+
+bool may_follow(char32_t c, char32_t last) {
+    if (is_of_word(c)) return true;
+    if (is_postfix(c)) return last == ' ' || (last >= '0' && last <= '9');
+    return last != ' ' && (joins(c) || c == ' ');
+}
+
 /// Among such characters a line may end at a blank, and nowhere else. Most texts of a card have no
 /// others, and the library takes its time over any.
-bool is_plain(std::u32string_view text) {
+bool is_plain(std::u32string_view text, std::string_view language) {
+    const auto written_in = language.substr(0, 2);
+    if (written_in == "zh" || written_in == "ja" || written_in == "ko") return false;
     char32_t last = ' ';
     for (const auto c : text) {
-        if (!is_of_word(c) && (last == ' ' || !(joins(c) || c == ' '))) return false;
+        if (!may_follow(c, last)) return false;
         last = c;
     }
     return true;
@@ -89,7 +101,7 @@ bool parts_a_measure(std::u32string_view text, std::size_t at) {
 
 std::vector<line_end> line_ends(std::u32string_view text, const std::string& language) {
     std::vector<line_end> ends(text.size(), line_end::no);
-    if (is_plain(text)) {
+    if (is_plain(text, language)) {
         for (std::size_t i = 0; i < text.size(); ++i)
             if (text[i] == ' ') ends[i] = end_at(text, i);
         return ends;

@@ -28,6 +28,13 @@ constexpr bool avoided(unsigned byte) {
 /// A code that no character gets: the last in each font is lost by the library.
 constexpr unsigned spare_code = 0xFFFF;
 
+/// The library's own looks for where a code may begin, each time anew.
+HPDF_ByteType every_other(HPDF_Encoder, HPDF_ParseText_Rec* at) {
+    const bool begins = at->byte_type != HPDF_BYTE_TYPE_LEAD;
+    ++at->index;
+    return at->byte_type = begins ? HPDF_BYTE_TYPE_LEAD : HPDF_BYTE_TYPE_TRIAL;
+}
+
 HPDF_BOOL any_byte(HPDF_Encoder, HPDF_BYTE) { return HPDF_TRUE; }
 
 HPDF_STATUS set_up(HPDF_Encoder encoder) {
@@ -39,6 +46,7 @@ HPDF_STATUS set_up(HPDF_Encoder encoder) {
     std::strcpy(attributes->registry, "Adobe");
     std::strcpy(attributes->ordering, "Identity-H"); // also the name of the font's encoding
     encoder->type = HPDF_ENCODER_TYPE_DOUBLE_BYTE;
+    encoder->byte_type_fn = every_other;
     return HPDF_OK;
 }
 

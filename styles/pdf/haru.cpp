@@ -2,6 +2,7 @@
 
 #include <cstring>
 #include <hpdf_utils.h>
+#include <limits>
 
 namespace benchcard::pdf {
 
@@ -39,6 +40,12 @@ void take_bytes(HPDF_Stream in_memory, std::string& bytes) {
 
 HPDF_BYTE* HPDF_MemCpy(HPDF_BYTE* out, const HPDF_BYTE* in, HPDF_UINT n) {
     return n == 0 ? out : static_cast<HPDF_BYTE*>(std::memmove(out, in, n)) + n;
+}
+
+HPDF_UINT HPDF_StrLen(const char* s, HPDF_INT maxlen) {
+    if (!s) return 0;
+    const auto most = maxlen < 0 ? std::numeric_limits<HPDF_UINT>::max() : static_cast<HPDF_UINT>(maxlen);
+    return static_cast<HPDF_UINT>(strnlen(s, most));
 }
 
 void* HPDF_MemSet(void* s, HPDF_BYTE c, HPDF_UINT n) {

@@ -22,19 +22,19 @@ rc::Gen<std::u32string> texts(const std::u32string& signs) {
 }
 
 /// Where the library that follows Unicode's UAX 14 lets a line end.
-std::vector<bool> ends_by_unicode(const std::u32string& text) {
+std::vector<bool> ends_by_unicode(const std::u32string& text, const char* language) {
     init_linebreak();
     const std::vector<utf32_t> codes(text.begin(), text.end());
     std::vector<char> breaks(text.size());
-    set_linebreaks_utf32(codes.data(), codes.size(), "en", breaks.data());
+    set_linebreaks_utf32(codes.data(), codes.size(), language, breaks.data());
     std::vector<bool> ends;
     for (const auto b : breaks) ends.push_back(b == LINEBREAK_ALLOWBREAK);
     return ends;
 }
 
-std::vector<bool> ends_of(const std::u32string& text) {
+std::vector<bool> ends_of(const std::u32string& text, const char* language) {
     std::vector<bool> ends;
-    for (const auto end : layout::line_ends(text, "en"))
+    for (const auto end : layout::line_ends(text, language))
         ends.push_back(end != layout::line_end::no);
     return ends;
 }
@@ -44,13 +44,18 @@ std::vector<bool> ends_of(const std::u32string& text) {
 TEST_CASE("lines end where UAX 14 lets them", "[text]") {
     CHECK(rc::check("letters, figures, and stops within a sentence and at its end", [] {
         const auto text = *texts(U"abzAZàÖÿ019,.:;");
-        RC_ASSERT(ends_of(text) == ends_by_unicode(text));
+        RC_ASSERT(ends_of(text, "en") == ends_by_unicode(text, "en"));
     }));
-    for (const char32_t sign : std::u32string(U"!?-()/%×½°·–'\u00AD")) {
+    CHECK(rc::check("with fractions, degrees and parts of a hundred", [] {
+        const auto text = *texts(U"aé9,½¼¾⅓⅔⅛⅜⅝⅞×÷·°%");
+        const auto* language = *rc::gen::element("en", "de", "el", "ja", "zh-Hant", "ko");
+        RC_ASSERT(ends_of(text, language) == ends_by_unicode(text, language));
+    }));
+    for (const char32_t sign : std::u32string(U"!?-()/%×½°·–'+\u00AD")) {
         const auto signs = U"aé9," + std::u32string(1, sign);
         CHECK(rc::check("one other sign among them", [&] {
             const auto text = *texts(signs);
-            RC_ASSERT(ends_of(text) == ends_by_unicode(text));
+            RC_ASSERT(ends_of(text, "en") == ends_by_unicode(text, "en"));
         }));
     }
 }
