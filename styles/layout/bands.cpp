@@ -29,7 +29,7 @@ row_measures measures_for(double size, double leading) {
     return {.pitch = size * leading, .above = size * 0.73, .below = size * 0.25};
 }
 
-std::vector<band> row_of(std::span<const cell> cells, row_measures measures) {
+std::vector<band> row_of(std::span<const cell> cells, row_measures measures, purpose wanted) {
     std::size_t count = 0;
     for (const auto& c : cells) count = std::max(count, c.lines.size());
     std::vector<band> bands(count);
@@ -43,7 +43,7 @@ std::vector<band> row_of(std::span<const cell> cells, row_measures measures) {
             const double shift = c.at == cell::side::left    ? 0
                                  : c.at == cell::side::right ? l.width
                                                              : l.width / 2;
-            b.text.push_back({l, c.x - shift});
+            if (wanted == purpose::printing) b.text.push_back({l, c.x - shift});
             b.above = std::max(b.above, l.above);
             b.below = std::max(b.below, l.below);
         }
@@ -64,12 +64,7 @@ double draw(const group& g, std::size_t first, std::size_t last, place at, page&
         const auto& b = g.bands[i];
         y += b.above;
         for (const auto& s : b.shapes) on.shapes.push_back(moved(s, left, y));
-        for (const auto& placed : b.text)
-            for (auto& run : runs_of(placed.line)) {
-                run.x = run.x + placed.x + left;
-                run.y = y;
-                on.text.push_back(std::move(run));
-            }
+        for (const auto& placed : b.text) add_runs(placed.line, placed.x + left, y, on.text);
         y += b.below;
     }
     y += g.pad_below;

@@ -2,7 +2,6 @@
 
 #include "styles/layout/text.hpp"
 
-#include <initializer_list>
 #include <span>
 #include <vector>
 
@@ -72,11 +71,12 @@ struct row_measures {
 /// The usual measures for type of one size.
 row_measures measures_for(double size, double leading);
 
+/// What is composed and stacked is wanted for: to be printed, or only to be counted, and then there
+/// is no type in bands and nothing on pages.
+enum class purpose { printing, counting };
+
 /// Sets cells side by side, line by line on common baselines.
-std::vector<band> row_of(std::span<const cell> cells, row_measures measures);
-inline std::vector<band> row_of(std::initializer_list<cell> cells, row_measures measures) {
-    return row_of(std::span(cells.begin(), cells.size()), measures);
-}
+std::vector<band> row_of(std::span<const cell> cells, row_measures measures, purpose wanted);
 
 /// The height of some bands of a group with what is over and under them.
 double height_of(const group& g, std::size_t first, std::size_t last);

@@ -5,6 +5,7 @@
 #include "styles/layout/sizes.hpp"
 
 #include <deque>
+#include <initializer_list>
 
 /// Each part of a card set in bands, at given sizes and a given width of the text area (points).
 /// A part that the card does not have is an empty block.
@@ -20,6 +21,14 @@ struct composing {
     styles::colour accent = styles::black;
     std::deque<ready_text>* made = nullptr; ///< texts cut short, kept as long as their lines
     bool long_foot = false; ///< the footnote is too long to be repeated, and stands alone
+    purpose wanted = purpose::printing;
+
+    std::vector<band> row_of(std::span<const cell> cells, row_measures measures) const {
+        return layout::row_of(cells, measures, wanted);
+    }
+    std::vector<band> row_of(std::initializer_list<cell> cells, row_measures measures) const {
+        return row_of(std::span(cells.begin(), cells.size()), measures);
+    }
 };
 
 block compose_head(const composing& with);

@@ -41,27 +41,27 @@ type_lines reversed(type_lines lines) {
     return lines;
 }
 
-std::vector<group> headline_groups(const headline& h, const type_lines& title,
-                                   const type_lines& batch) {
+std::vector<group> headline_groups(const composing& with, const headline& h,
+                                   const type_lines& title, const type_lines& batch) {
     auto measures = measures_for(h.size, 1.12);
     group row;
     if (!h.has_tab()) {
-        row.bands = row_of({{title, 0}}, measures);
+        row.bands = with.row_of({{title, 0}}, measures);
         std::vector<group> made;
         if (!row.bands.empty()) made.push_back(std::move(row));
         if (batch.empty()) return made;
         group below{.space_before = h.size * 0.2};
         if (batch.size() == 1 && h.tab_width() <= h.width) {
-            below.bands = row_of({{reversed(batch), h.pad()}}, measures);
+            below.bands = with.row_of({{reversed(batch), h.pad()}}, measures);
             put_tab(below.bands.front(), tab_of(h, batch.front(), 0));
         } else {
-            below.bands = row_of({{batch, 0}}, measures);
+            below.bands = with.row_of({{batch, 0}}, measures);
         }
         made.push_back(std::move(below));
         return made;
     }
     row.bands =
-        row_of({{title, 0}, {reversed(batch), h.width - h.pad(), cell::side::right}}, measures);
+        with.row_of({{title, 0}, {reversed(batch), h.width - h.pad(), cell::side::right}}, measures);
     put_tab(row.bands.front(), tab_of(h, batch.front(), h.width - h.tab_width()));
     return {std::move(row)};
 }
@@ -109,7 +109,7 @@ block compose_head(const composing& with) {
     const headline h{with.card.title, with.card.batch, title_size(with), with.width, with.accent};
     block made;
     made.groups =
-        headline_groups(h, evenly_broken(h.title, one_size(h.size), h.title_width()),
+        headline_groups(with, h, evenly_broken(h.title, one_size(h.size), h.title_width()),
                         broken(h.batch, one_size(h.size), h.has_tab() ? h.width : with.width));
 
     group under{.space_before = s.text * 0.35, .pad_below = s.space * 0.5 + s.text * 0.15};
@@ -119,13 +119,13 @@ block compose_head(const composing& with) {
     const auto measures = measures_for(s.text, s.leading);
     if (of + s.text * 1.5 + yield <= with.width) {
         under.bands =
-            row_of({{broken(with.card.of, sizes, with.width), 0},
+            with.row_of({{broken(with.card.of, sizes, with.width), 0},
                     {broken(with.card.yield, sizes, with.width), with.width, cell::side::right}},
                    measures);
     } else {
         auto lines = broken(with.card.of, sizes, with.width);
         for (const auto& l : broken(with.card.yield, sizes, with.width)) lines.push_back(l);
-        under.bands = row_of({{lines, 0}}, measures);
+        under.bands = with.row_of({{lines, 0}}, measures);
     }
     under.rule_below = 1.6;
     under.ink = with.accent;
@@ -140,7 +140,7 @@ block compose_short_head(const composing& with) {
     const std::size_t lines = with.height < 12 * h.size ? 1 : 2;
     block made;
     made.groups = headline_groups(
-        h, shortened(h.title, h.size, h.title_width(), lines, with),
+        with, h, shortened(h.title, h.size, h.title_width(), lines, with),
         shortened(h.batch, h.size, h.has_tab() ? h.width : with.width, lines, with));
     made.groups.push_back(
         {.pad_below = with.size.space * 0.5 + 2, .rule_below = 1.6, .ink = with.accent});
@@ -194,7 +194,7 @@ block compose_long_foot(const composing& with) {
     if (with.card.footnote->empty()) return made;
     const double size = with.size.small_print;
     group text{.space_before = with.size.space};
-    text.bands = row_of({{broken(*with.card.footnote, one_size(size), with.width), 0}},
+    text.bands = with.row_of({{broken(*with.card.footnote, one_size(size), with.width), 0}},
                         measures_for(size, with.size.leading));
     made.groups.push_back(std::move(text));
     return made;
@@ -207,8 +207,8 @@ block compose_foot(const composing& with, const page_mark& mark) {
     group made{.space_before = s.space * 0.8, .pad_above = s.small_print * 0.45, .rule_above = 0.8};
     const cell marks{form.marks, form.marks_at_right ? with.width : 0,
                      form.marks_at_right ? cell::side::right : cell::side::left};
-    made.bands = row_of({{form.beside, 0}, marks}, measures);
-    auto beneath = row_of({{form.beneath, 0}}, measures);
+    made.bands = with.row_of({{form.beside, 0}, marks}, measures);
+    auto beneath = with.row_of({{form.beneath, 0}}, measures);
     if (!made.bands.empty() && !beneath.empty())
         beneath.front().above = std::max(beneath.front().above, measures.pitch - measures.below);
     for (auto& b : beneath) made.bands.push_back(std::move(b));

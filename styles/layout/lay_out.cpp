@@ -75,10 +75,10 @@ class setter {
 
     /// The head that a card's further pages have, and the foot.
     page back() const {
-        const auto with = composed({}, ready_, area_.width());
+        const auto with = composed({}, ready_, area_.width(), purpose::printing);
         auto bare = ready_;
         bare.revision = bare.footnote = bare.foot = {};
-        composing foot_with = composed({}, bare, area_.width());
+        composing foot_with = composed({}, bare, area_.width(), purpose::printing);
         const auto foot = compose_foot(foot_with, mark(0, true, false, 0));
         const auto foot_of = [&](std::size_t, bool) { return &foot; };
         auto made = stacked({.head = compose_short_head(with)}, area_, foot_of, purpose::printing)
@@ -168,8 +168,15 @@ class setter {
         return best;
     }
 
-    composing composed(fitting to, const ready_card& of, double width) const {
-        return {of, look_, sizes_at(look_, to), width, area_.height(), accent(), &made_texts_};
+    composing composed(fitting to, const ready_card& of, double width, purpose wanted) const {
+        return {.card = of,
+                .look = look_,
+                .size = sizes_at(look_, to),
+                .width = width,
+                .height = area_.height(),
+                .accent = accent(),
+                .made = &made_texts_,
+                .wanted = wanted};
     }
     styles::colour accent() const { return styles::accent_for(look_, card_.station); }
 
@@ -187,7 +194,7 @@ class setter {
             if (a.laid) return {{std::move(*a.laid)}, 0, 0};
             return {std::vector<page>(2), 1, 0}; // two pages are what it must not take
         }
-        auto with = composed(to, ready_, area_.width());
+        auto with = composed(to, ready_, area_.width(), wanted);
         parts of;
         of.columns = arranged_.columns;
         of.head = compose_head(with);
@@ -198,7 +205,7 @@ class setter {
         };
         const auto foot_with = with;
         with.width = area_.column_width(of.columns);
-        for (const auto& part : ready_.parts) add_part(of, part, to);
+        for (const auto& part : ready_.parts) add_part(of, part, to, wanted);
         for (auto& b : blocks_of(look_.top, with)) of.top.push_back(std::move(b));
         of.bottom = blocks_of(look_.bottom, with);
         return stack_with_foot(of, with, foot_with, runs_on, wanted);
@@ -227,8 +234,8 @@ class setter {
     }
 
     /// A component of a whole recipe; its heading is repeated wherever it runs on.
-    void add_part(parts& to, const ready_card& part, fitting scale) const {
-        const auto with = composed(scale, part, area_.column_width(to.columns));
+    void add_part(parts& to, const ready_card& part, fitting scale, purpose wanted) const {
+        const auto with = composed(scale, part, area_.column_width(to.columns), wanted);
         auto blocks = blocks_of(look_.top, with);
         for (auto& b : blocks_of(look_.bottom, with)) blocks.push_back(std::move(b));
         std::erase_if(blocks, [](const block& b) { return b.empty(); });
@@ -257,9 +264,9 @@ class setter {
     std::size_t wrapped_at(double scale) const {
         const double width = weigh_out_width();
         if (width == 0) return 0;
-        auto wrapped = wrapped_lines(composed({.scale = scale}, ready_, width));
+        auto wrapped = wrapped_lines(composed({.scale = scale}, ready_, width, purpose::counting));
         for (const auto& part : ready_.parts)
-            wrapped += wrapped_lines(composed({.scale = scale}, part, width));
+            wrapped += wrapped_lines(composed({.scale = scale}, part, width, purpose::counting));
         return wrapped;
     }
 
@@ -286,7 +293,7 @@ class setter {
 
     spread_attempt spread_at(fitting to, arrangement how, purpose wanted) const {
         spread_attempt made;
-        auto with = composed(to, ready_, area_.width());
+        auto with = composed(to, ready_, area_.width(), wanted);
         with.long_foot = foot_is_long(with, mark(0, true, false, 0));
         spread_parts of;
         of.head = compose_head(with);

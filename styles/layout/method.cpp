@@ -18,7 +18,7 @@ block compose_method(const composing& with) {
             {broken(with.card.step_numbers[i], sizes, indent), 0},
             {evenly_broken(with.card.method[i], sizes, with.width - indent), indent}};
         made.groups.push_back({.space_before = s.space * (i == 0 ? 1.3 : 0.9),
-                               .bands = row_of(cells, measures_for(s.text, s.leading))});
+                               .bands = with.row_of(cells, measures_for(s.text, s.leading))});
     }
     return made;
 }

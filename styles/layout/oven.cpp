@@ -91,8 +91,8 @@ group line_group(const composing& with, const std::vector<ready_oven_cell>& row,
         if (i > 0) made.dividers.push_back(x);
         x += widths[i];
     }
-    if (labelled) made.bands = row_of(labels, measures_for(s.small_print, s.leading - 0.08));
-    auto value_bands = row_of(values, measures_for(s.name, s.leading - 0.06));
+    if (labelled) made.bands = with.row_of(labels, measures_for(s.small_print, s.leading - 0.08));
+    auto value_bands = with.row_of(values, measures_for(s.name, s.leading - 0.06));
     if (labelled && !value_bands.empty()) value_bands.front().above += s.space * 0.3;
     for (auto& b : value_bands) made.bands.push_back(std::move(b));
     return made;

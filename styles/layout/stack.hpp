@@ -50,9 +50,6 @@ struct stack {
     double filled = 0;
 };
 
-/// What the pages are wanted for: to be printed, or only to be counted, and then they are empty.
-enum class purpose { printing, counting };
-
 /// Stacks the parts up on as few pages as hold them, column after column, broken between groups; a
 /// group is broken only if no column of a fresh page holds it.
 stack stacked(const parts& of, const area& on, const foot_maker& foot, purpose wanted);

@@ -32,8 +32,8 @@ group caution(const composing& with, const ready_text& text) {
                .box = 1.4};
     const std::vector<cell> cells{
         {evenly_broken(text, one_size(s.text), with.width - indent - pad), indent}};
-    made.bands = row_of(cells, measures_for(s.text, s.leading));
-    if (!made.bands.empty()) {
+    made.bands = with.row_of(cells, measures_for(s.text, s.leading));
+    if (!made.bands.empty() && with.wanted == purpose::printing) {
         auto& first = made.bands.front();
         for (auto& part : warning_sign(pad, sign))
             first.shapes.push_back(moved(part, 0, s.text * 0.14));
@@ -53,7 +53,7 @@ block compose_allergens(const composing& with) {
          .pad_below = s.space * 0.3 + s.text * 0.1,
          .rule_above = 0.8,
          .rule_below = 0.8,
-         .bands = row_of({{evenly_broken(with.card.allergens, one_size(s.text), with.width), 0}},
+         .bands = with.row_of({{evenly_broken(with.card.allergens, one_size(s.text), with.width), 0}},
                          measures_for(s.text, s.leading))});
     return made;
 }
@@ -72,7 +72,7 @@ block compose_notes(const composing& with) {
         if (text.empty()) continue;
         made.groups.push_back(
             {.space_before = s.space * 0.8,
-             .bands = row_of({{evenly_broken(text, one_size(s.text), with.width), 0}},
+             .bands = with.row_of({{evenly_broken(text, one_size(s.text), with.width), 0}},
                              measures_for(s.text, s.leading))});
     }
     return made;
@@ -98,10 +98,10 @@ block compose_keeping(const composing& with) {
     const cell label_cell{broken(with.card.made, sizes, label_fits ? label + 1 : with.width),
                           label_fits ? with.width - right : 0};
     if (beside) {
-        g.bands = row_of({keeps, label_cell}, measures);
+        g.bands = with.row_of({keeps, label_cell}, measures);
     } else {
-        g.bands = row_of({keeps}, measures);
-        auto below = row_of({label_cell}, measures);
+        g.bands = with.row_of({keeps}, measures);
+        auto below = with.row_of({label_cell}, measures);
         if (!g.bands.empty() && !below.empty())
             below.front().above = std::max(below.front().above, s.text * 1.3);
         for (auto& b : below) g.bands.push_back(std::move(b));

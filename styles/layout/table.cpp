@@ -69,7 +69,7 @@ group heading_of(const composing& with, const column_plan& p) {
         cells.push_back({broken(with.card.table_headings[i], one_size(s.small_print),
                                 p.columns[i].width + 0.01),
                          p.columns[i].right, cell::side::right});
-    made.bands = row_of(cells, measures_for(s.small_print, s.leading - 0.08));
+    made.bands = with.row_of(cells, measures_for(s.small_print, s.leading - 0.08));
     return made;
 }
 
@@ -83,7 +83,7 @@ group row_group(const ready_table_row& row, const composing& with, const column_
     return {.pad_above = s.space * 0.45,
             .pad_below = s.space * 0.45,
             .rule_above = 0.4,
-            .bands = row_of(cells, measures)};
+            .bands = with.row_of(cells, measures)};
 }
 
 } // namespace

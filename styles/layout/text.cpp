@@ -278,18 +278,20 @@ ready_text::ready_text(std::vector<slot> of) : slots(std::move(of)), pieces(piec
     }
 }
 
-std::vector<text_run> runs_of(const type_line& line) {
-    std::vector<text_run> runs;
-    for (auto i = line.from; i < line.to; ++i) {
-        const auto& s = line.of->slots[i];
-        if (i == line.from || !same_run(line.of->slots[i - 1], s))
-            runs.push_back({.x = width_of(*line.of, line.from, i, line.sizes),
-                            .size = size_of(s, line.sizes),
-                            .face = s.face,
-                            .ink = line.ink});
-        append(runs.back().text, s.code);
+void add_runs(const type_line& line, double x, double y, std::vector<text_run>& to) {
+    const auto& slots = line.of->slots;
+    for (auto i = line.from; i < line.to;) {
+        auto end = i + 1;
+        while (end < line.to && same_run(slots[i], slots[end])) ++end;
+        auto& run = to.emplace_back();
+        run = {.x = width_of(*line.of, line.from, i, line.sizes) + x,
+               .y = y,
+               .size = size_of(slots[i], line.sizes),
+               .face = slots[i].face,
+               .ink = line.ink};
+        run.text.reserve(end - i);
+        for (; i < end; ++i) append(run.text, slots[i].code);
     }
-    return runs;
 }
 
 type_lines broken(const ready_text& text, type_sizes sizes, double width) {

@@ -83,8 +83,8 @@ struct type_line {
 /// Most texts of a card are one line or two.
 using type_lines = boost::container::small_vector<type_line, 2>;
 
-/// The runs of a line, from x = 0 on the baseline y = 0.
-std::vector<text_run> runs_of(const type_line& line);
+/// Adds the runs of a line, from `x` on the baseline `y`.
+void add_runs(const type_line& line, double x, double y, std::vector<text_run>& to);
 
 /// Looks up every character; blanks in a row become one, and those at the ends are left out.
 /// Lines may end by the rules of Unicode (UAX 14), save between a number and its unit.

@@ -36,7 +36,7 @@ struct plan {
     double unit_gap = 0, unit_width = 0;
     double decimals = 0; ///< the width of the longest decimals
     double name_x = 0, name_width = 0;
-    std::vector<side_column> sides = {};
+    boost::container::small_vector<side_column, 3> sides = {};
     bool beneath = false; ///< imperial, spoons and percent stand under the name
 };
 
@@ -164,9 +164,12 @@ cell unit_cell(const ready_row& row, const plan& p, const sizes& s) {
     return {broken(row.unit, one_size(s.unit), p.unit_width), p.point_x + decimals + p.unit_gap};
 }
 
+/// Amount, unit, name, what is beneath it, and the columns.
+using cells_of_row = boost::container::small_vector<cell, 7>;
+
 /// The name and what stands beside it; where there are no columns, beside it on its own line
 /// if there is room, else beneath.
-void add_names(std::vector<cell>& cells, const ready_row& row, const plan& p, const sizes& s) {
+void add_names(cells_of_row& cells, const ready_row& row, const plan& p, const sizes& s) {
     const type_sizes named{s.name, s.detail};
     const auto detail = one_size(s.detail);
     cell name{broken(row.name, named, p.name_width), p.name_x};
@@ -193,19 +196,20 @@ shape tick_box(const plan& p, double amount_size) {
                      line_width};
 }
 
-std::vector<cell> row_cells(const ready_row& row, const plan& p, const sizes& s) {
-    std::vector<cell> cells;
-    cells.reserve(4 + p.sides.size());
+cells_of_row row_cells(const ready_row& row, const plan& p, const sizes& s) {
+    cells_of_row cells;
     cells.push_back(amount_cell(row, p, s.amount));
     cells.push_back(unit_cell(row, p, s));
     add_names(cells, row, p, s);
     return cells;
 }
 
-std::vector<band> row_bands(const ready_row& row, const plan& p, const sizes& s) {
+std::vector<band> row_bands(const ready_row& row, const plan& p, const composing& with) {
+    const auto& s = with.size;
     auto measures = measures_for(s.name, s.leading - 0.06);
     measures.above = std::max(measures.above, s.amount * 0.73);
-    auto bands = row_of(row_cells(row, p, s), measures);
+    const auto cells = row_cells(row, p, s);
+    auto bands = with.row_of(std::span(cells.data(), cells.size()), measures);
     if (p.tick_x) {
         if (bands.empty()) bands.push_back({.above = measures.above, .below = measures.below});
         bands.front().shapes.push_back(tick_box(p, s.amount));
@@ -220,7 +224,7 @@ std::vector<band> total_bands(const ready_row& row, const plan& p, const composi
     const double room = p.point_x > p.name_x ? p.name_width : with.width - p.name_x;
     auto measures = measures_for(s.detail, s.leading);
     measures.above = std::max(measures.above, s.amount * 0.73);
-    return row_of({amount_cell(row, p, s.amount),
+    return with.row_of({amount_cell(row, p, s.amount),
                    unit_cell(row, p, s),
                    {broken(row.name, one_size(s.detail), room), p.name_x}},
                   measures);
@@ -237,7 +241,7 @@ group heading_group(const composing& with, const plan& p) {
         cells.push_back(
             {broken(side_heading(with.card, side.which), one_size(s.small_print), side.width),
              side.right, cell::side::right});
-    made.bands = row_of(cells, measures_for(s.small_print, s.leading - 0.08));
+    made.bands = with.row_of(cells, measures_for(s.small_print, s.leading - 0.08));
     return made;
 }
 
@@ -270,7 +274,7 @@ block compose_weigh_out(const composing& with) {
         made.groups.push_back({.pad_above = first && made.heading > 0 ? pad * 0.55 : pad,
                                .pad_below = pad * 0.8,
                                .rule_above = first ? 0 : 0.4,
-                               .bands = row_bands(row, p, with.size)});
+                               .bands = row_bands(row, p, with)});
     }
     return made;
 }

@@ -1,5 +1,6 @@
 #include "styles/pdf/base_fonts.hpp"
 
+#include "styles/layout/utf8.hpp"
 #include "styles/pdf/haru.hpp"
 
 #include <algorithm>
@@ -69,11 +70,12 @@ layout::face_metrics measures_of_base(const char* name) {
     return metrics;
 }
 
-std::string in_win_ansi(std::u32string_view text) {
+std::string in_win_ansi(std::string_view text) {
     const auto& codes = all_win_ansi_codes();
     std::string bytes;
-    for (const auto code : text)
+    layout::for_each_character(text, [&](char32_t code) {
         if (const auto at = codes.find(code); at != codes.end()) bytes += at->second;
+    });
     return bytes;
 }
 

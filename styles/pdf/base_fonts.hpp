@@ -15,6 +15,6 @@ namespace benchcard::pdf {
 layout::face_metrics measures_of_base(const char* name);
 
 /// A text as the bytes of WinAnsiEncoding; characters that it lacks are left out.
-std::string in_win_ansi(std::u32string_view text);
+std::string in_win_ansi(std::string_view text);
 
 } // namespace benchcard::pdf

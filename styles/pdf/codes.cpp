@@ -1,5 +1,7 @@
 #include "styles/pdf/codes.hpp"
 
+#include "styles/layout/utf8.hpp"
+
 #include <algorithm>
 #include <cstring>
 #include <fmt/format.h>
@@ -133,15 +135,15 @@ std::uint16_t character_codes::code_of(char32_t character) const {
     return at == codes_.end() ? std::uint16_t{0} : at->second;
 }
 
-std::string character_codes::encoded(std::u32string_view text) const {
+std::string character_codes::encoded(std::string_view text) const {
     std::string bytes;
     bytes.reserve(text.size() * 2);
-    for (const auto character : text) {
+    layout::for_each_character(text, [&](char32_t character) {
         const auto code = code_of(character);
-        if (code == 0) continue;
+        if (code == 0) return;
         bytes += static_cast<char>(code >> 8);
         bytes += static_cast<char>(code & 0xFF);
-    }
+    });
     return bytes;
 }
 

@@ -19,7 +19,7 @@ class character_codes {
     explicit character_codes(const std::set<char16_t>& characters);
 
     /// The codes of a text, two bytes a character; characters not given at first are left out.
-    std::string encoded(std::u32string_view text) const;
+    std::string encoded(std::string_view text) const;
 
     /// The character map by which a reader finds and copies the text.
     std::string to_unicode() const;

@@ -119,22 +119,34 @@ struct shape_painter {
     }
 };
 
+/// As much of a text as can be shown in one go: no more than 65,535 bytes, and a character is two.
+std::string_view first_of(std::string_view text) {
+    constexpr std::size_t most = 30'000;
+    if (text.size() <= most) return text;
+    auto end = most;
+    while (end > most - 3 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80) --end;
+    return text.substr(0, end); // not within a character
+}
+
+/// In thousandths of the type size.
+double width_of(std::string_view text, const layout::face_metrics& metrics) {
+    std::int64_t advance = 0;
+    layout::for_each_character(
+        text, [&](char32_t code) { advance += metrics.find(code)->advance; });
+    return static_cast<double>(advance);
+}
+
 void draw_run(HPDF_Page on, double height, const text_run& run, const face_in_use& face,
               const layout::face_metrics& metrics, pen& held) {
-    // A text may not be longer than 65,535 bytes, and a character is two.
-    constexpr std::size_t most_characters = 30'000;
-    const auto characters = layout::characters_of(run.text);
     held.set_font(face.font, run.size);
     held.set_fill(run.ink);
     double x = run.x;
-    for (std::size_t from = 0; from < characters.size(); from += most_characters) {
-        const auto part = std::u32string_view(characters).substr(from, most_characters);
+    for (std::string_view rest = run.text; !rest.empty();) {
+        const auto part = first_of(rest);
+        rest.remove_prefix(part.size());
         held.move_to(x, height - run.y);
         HPDF_Page_ShowText(on, face.encoded(part).c_str());
-        if (part.size() == characters.size()) return;
-        std::int64_t advance = 0;
-        for (const auto code : part) advance += metrics.find(code)->advance;
-        x += static_cast<double>(advance) * run.size / 1000;
+        if (!rest.empty()) x += width_of(part, metrics) * run.size / 1000;
     }
 }
 

@@ -16,7 +16,7 @@ face_in_use embedded(HPDF_Doc document, const font_program& program,
     character_codes codes(characters);
     auto* font = embed(document, cut_to(program, characters), codes, tag.data());
     return {font,
-            [codes = std::move(codes)](std::u32string_view text) { return codes.encoded(text); }};
+            [codes = std::move(codes)](std::string_view text) { return codes.encoded(text); }};
 }
 
 /// A drawn sign may need any figure of the face beside it, or a blank.

@@ -8,6 +8,7 @@
 #include <functional>
 #include <set>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -28,7 +29,7 @@ bool have_all(const std::vector<layout::page>& pages, const font_set& fonts);
 /// A face as one document has it; no font where the face is drawn or not used.
 struct face_in_use {
     HPDF_Font font = nullptr;
-    std::function<std::string(std::u32string_view)> encoded = {}; ///< a text as its bytes
+    std::function<std::string(std::string_view)> encoded = {}; ///< a text as its bytes
 };
 
 using faces_in_use = std::vector<face_in_use>;

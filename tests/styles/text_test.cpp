@@ -12,13 +12,19 @@ layout::ready_text ready(const std::vector<layout::words>& text) {
     return layout::made_ready(text, plain_metrics(), "en");
 }
 
+std::vector<layout::text_run> runs_of(const layout::type_line& line) {
+    std::vector<layout::text_run> runs;
+    layout::add_runs(line, 0, 0, runs);
+    return runs;
+}
+
 /// The lines of a text at 10 pt, with a bar between each two.
 std::string lines_of(const std::vector<layout::words>& text, double width) {
     std::string out;
     const auto set = ready(text);
     for (const auto& l : layout::broken(set, {10, 10}, width)) {
         if (!out.empty()) out += " | ";
-        for (const auto& run : layout::runs_of(l)) out += run.text;
+        for (const auto& run : runs_of(l)) out += run.text;
         CHECK((l.width <= width + 1e-6 || l.to - l.from <= 4));
     }
     return out;
@@ -98,7 +104,7 @@ TEST_CASE("a character that the first font lacks comes from the next", "[text]")
     two.chains[0] = {0, 2};
     const auto text = layout::made_ready({{.text = "a\u2610b"}}, two, "en");
     const auto lines = layout::broken(text, {10, 10}, 100);
-    const auto runs = layout::runs_of(lines.front());
+    const auto runs = runs_of(lines.front());
     REQUIRE(runs.size() == 3);
     CHECK(runs[1].face == 2);
     CHECK(runs[2].x == Approx(5.6 + 7));
