@@ -36,8 +36,9 @@ block compose_head(const composing& with);
 block compose_short_head(const composing& with);
 
 block compose_weigh_out(const composing& with);
-/// How many lines the rows of the weigh-out take beyond one each.
-std::size_t wrapped_lines(const composing& with);
+/// How many lines the rows of the weigh-out take beyond one each; counted until they are more than
+/// `enough`.
+std::size_t wrapped_lines(const composing& with, std::size_t enough);
 block compose_totals(const composing& with);
 block compose_table(const composing& with);
 block compose_method(const composing& with);

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <array>
+#include <limits>
 #include <map>
 
 namespace benchcard::layout {
@@ -120,9 +121,9 @@ class setter {
         const auto scaled = [&](double scale) {
             return trial_of({.scale = scale, .air = air}, within);
         };
-        const auto fewest = wrapped_at(0);
+        const auto fewest = wrapped_at(0, std::numeric_limits<std::size_t>::max());
         const double in_their_lines =
-            largest([&](double scale) { return trial{wrapped_at(scale) <= fewest}; });
+            largest([&](double scale) { return trial{wrapped_at(scale, fewest) <= fewest}; });
         double scale = largest(scaled, 0, in_their_lines);
         const double worth_it = in_their_lines + largest_step + much_larger;
         if (scale == in_their_lines && worth_it <= 1 && scaled(worth_it).passes)
@@ -260,13 +261,16 @@ class setter {
         return known->second;
     }
 
-    /// How many lines the rows of the weigh-outs take beyond one each.
-    std::size_t wrapped_at(double scale) const {
+    /// How many lines the rows of the weigh-outs take beyond one each, or some number over `enough`.
+    std::size_t wrapped_at(double scale, std::size_t enough) const {
         const double width = weigh_out_width();
         if (width == 0) return 0;
-        auto wrapped = wrapped_lines(composed({.scale = scale}, ready_, width, purpose::counting));
-        for (const auto& part : ready_.parts)
-            wrapped += wrapped_lines(composed({.scale = scale}, part, width, purpose::counting));
+        const auto of = [&](const ready_card& card) {
+            const auto with = composed({.scale = scale}, card, width, purpose::counting);
+            return wrapped_lines(with, enough);
+        };
+        auto wrapped = of(ready_);
+        for (const auto& part : ready_.parts) wrapped += of(part);
         return wrapped;
     }
 

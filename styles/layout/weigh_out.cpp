@@ -279,11 +279,12 @@ block compose_weigh_out(const composing& with) {
     return made;
 }
 
-std::size_t wrapped_lines(const composing& with) {
+std::size_t wrapped_lines(const composing& with, std::size_t enough) {
     std::size_t beyond = 0;
     if (with.card.weigh_out.empty()) return beyond;
     const auto p = planned(with);
     for (const auto& row : with.card.weigh_out) {
+        if (beyond > enough) break;
         std::size_t lines = 1;
         for (const auto& c : row_cells(row, p, with.size)) lines = std::max(lines, c.lines.size());
         beyond += lines - 1;
