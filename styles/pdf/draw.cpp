@@ -129,7 +129,7 @@ std::string_view first_of(std::string_view text) {
 }
 
 /// In thousandths of the type size.
-double width_of(std::string_view text, const layout::face_metrics& metrics) {
+double advance_of(std::string_view text, const layout::face_metrics& metrics) {
     std::int64_t advance = 0;
     layout::for_each_character(
         text, [&](char32_t code) { advance += metrics.find(code)->advance; });
@@ -146,7 +146,7 @@ void draw_run(HPDF_Page on, double height, const text_run& run, const face_in_us
         rest.remove_prefix(part.size());
         held.move_to(x, height - run.y);
         HPDF_Page_ShowText(on, face.encoded(part).c_str());
-        if (!rest.empty()) x += width_of(part, metrics) * run.size / 1000;
+        if (!rest.empty()) x += advance_of(part, metrics) * run.size / 1000;
     }
 }
 
