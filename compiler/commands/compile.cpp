@@ -75,6 +75,7 @@ std::unique_ptr<compiled> compile(const std::string& path, measures::system meas
 
 std::string shown_messages(const grammar::diagnostics& messages,
                            const std::vector<grammar::source>& sources, std::FILE* to) {
+    if (messages.empty()) return "";
     const auto use = wants_colour(to) ? diagnostics::colour::yes : diagnostics::colour::no;
     return diagnostics::render_all(messages, sources, use);
 }

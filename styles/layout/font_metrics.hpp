@@ -1,6 +1,7 @@
 #pragma once
 
 #include <array>
+#include <cstddef>
 #include <cstdint>
 #include <vector>
 
@@ -32,6 +33,12 @@ struct face_metrics {
         const auto guess = glyphs.empty() ? 0 : code - glyphs.front().code;
         if (guess < glyphs.size() && glyphs[guess].code == code) return &glyphs[guess];
         return find_beyond(code);
+    }
+
+    bool has_all_ascii() const {
+        constexpr std::size_t count = '~' - ' ' + 1;
+        return glyphs.size() >= count && glyphs.front().code == ' ' &&
+               glyphs[count - 1].code == '~';
     }
 
   private:

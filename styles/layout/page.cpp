@@ -3,6 +3,7 @@
 #include "styles/layout/utf8.hpp"
 
 #include <algorithm>
+#include <limits>
 
 namespace benchcard::layout {
 
@@ -67,25 +68,21 @@ void put(const page& from, double dx, double dy, page& on) {
 box ink_of(const shape& s) { return std::visit(inker{}, s); }
 
 box ink_of(const text_run& run, const font_metrics& metrics) {
-    int at = 0;
-    box ink{0, 0, 0, 0};
-    bool first = true;
+    static constexpr glyph unknown{.advance = 600, .right = 600, .above = 714};
+    constexpr int none = std::numeric_limits<int>::max();
+    int at = 0, left = none, right = -none, above = -none, below = -none;
     for_each_character(run.text, [&](char32_t code) {
-        const auto* g = metrics.faces[run.face].find(code);
-        const glyph measures = g ? *g : glyph{.advance = 600, .right = 600, .above = 714};
-        if (measures.right > measures.left) {
-            const box b{double(at + measures.left), double(-measures.above),
-                        double(at + measures.right), double(measures.below)};
-            ink = first ? b
-                        : box{std::min(ink.left, b.left), std::min(ink.top, b.top),
-                              std::max(ink.right, b.right), std::max(ink.bottom, b.bottom)};
-            first = false;
+        const auto* found = metrics.faces[run.face].find(code);
+        const auto& g = found ? *found : unknown;
+        if (g.right > g.left) {
+            left = std::min(left, at + g.left), right = std::max(right, at + g.right);
+            above = std::max(above, g.above), below = std::max(below, g.below);
         }
-        at += measures.advance;
+        at += g.advance;
     });
+    if (left == none) left = right = above = below = 0;
     const double unit = run.size / 1000;
-    return {run.x + ink.left * unit, run.y + ink.top * unit, run.x + ink.right * unit,
-            run.y + ink.bottom * unit};
+    return {run.x + left * unit, run.y - above * unit, run.x + right * unit, run.y + below * unit};
 }
 
 } // namespace benchcard::layout

@@ -32,17 +32,18 @@ characters_used characters_of(const std::vector<layout::page>& pages, const font
     std::vector<std::vector<bool>> seen(fonts.faces.size(), std::vector<bool>(0x10000));
     std::set<char32_t> missing;
     for (const auto& p : pages)
-        for (const auto& run : p.text)
+        for (const auto& run : p.text) {
+            auto& seen_in_face = seen.at(run.face);
             layout::for_each_character(run.text, [&](char32_t code) {
-                const bool has_face = run.face < seen.size() && code <= 0xFFFF;
-                if (has_face && seen[run.face][code]) return;
-                if (has_face && fonts.metrics.faces[run.face].find(code)) {
-                    seen[run.face][code] = true;
+                if (code <= 0xFFFF && seen_in_face[code]) return;
+                if (code <= 0xFFFF && fonts.metrics.faces[run.face].find(code)) {
+                    seen_in_face[code] = true;
                     used.by_face[run.face].insert(static_cast<char16_t>(code));
                 } else if (missing.insert(code).second) {
                     used.missing.emplace_back(code, run.text);
                 }
             });
+        }
     for (std::size_t i = 0; i < fonts.faces.size(); ++i)
         if (const auto* drawn = std::get_if<lettering>(&fonts.faces[i]))
             if (!used.by_face[i].empty()) add_figures(used.by_face[drawn->face]);
@@ -52,10 +53,13 @@ characters_used characters_of(const std::vector<layout::page>& pages, const font
 bool have_all(const std::vector<layout::page>& pages, const font_set& fonts) {
     bool all = true;
     for (const auto& p : pages)
-        for (const auto& run : p.text)
+        for (const auto& run : p.text) {
+            const auto& face = fonts.metrics.faces.at(run.face);
+            if (face.has_all_ascii() && layout::is_ascii(run.text)) continue;
             layout::for_each_character(run.text, [&](char32_t code) {
-                all = all && code <= 0xFFFF && fonts.metrics.faces.at(run.face).find(code);
+                all = all && code <= 0xFFFF && face.find(code);
             });
+        }
     return all;
 }
 
