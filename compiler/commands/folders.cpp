@@ -29,7 +29,7 @@ std::vector<fs::path> look_into(const fs::path& folder, recipes_found& found,
         if (at->is_directory(unknown) && !at->is_symlink(unknown)) {
             if (!is_left_out(*at)) below.push_back(at->path());
         } else if (at->path().extension() == ".recipe" && at->is_regular_file(unknown)) {
-            found.paths.push_back(at->path().lexically_normal().string());
+            found.paths.push_back(at->path().string());
         }
     }
     if (failed)
@@ -38,14 +38,26 @@ std::vector<fs::path> look_into(const fs::path& folder, recipes_found& found,
     return below;
 }
 
-/// Folder by folder, the files of each together.
-bool comes_before(const std::string& a, const std::string& b) { return fs::path(a) < fs::path(b); }
+/// Folder by folder, the files of each together: in the order of `fs::path`, which takes each path
+/// to pieces at each comparison.
+bool comes_before(const std::string& a, const std::string& b) {
+    const auto rank = [](char c) { return c == '/' ? 0 : static_cast<unsigned char>(c) + 1; };
+    return std::lexicographical_compare(a.begin(), a.end(), b.begin(), b.end(),
+                                        [&](char x, char y) { return rank(x) < rank(y); });
+}
+
+/// A folder as the paths of its files begin; nothing for the current one.
+std::string beginning_of(const std::string& folder) {
+    auto name = fs::path(folder).lexically_normal().string();
+    if (name == ".") return "";
+    return name.ends_with('/') ? name : name + '/';
+}
 
 } // namespace
 
 recipes_found recipes_below(const std::string& folder, std::size_t most_entries) {
     recipes_found found;
-    std::vector<fs::path> to_see = {folder};
+    std::vector<fs::path> to_see = {fs::path(folder).lexically_normal()};
     auto entries_left = most_entries + 1;
     while (!to_see.empty() && entries_left > 0) {
         const auto next = std::move(to_see.back());
@@ -57,6 +69,8 @@ recipes_found recipes_below(const std::string& folder, std::size_t most_entries)
             fmt::format("{} holds more than {} files and folders, and the rest "
                         "was not looked at",
                         folder, most_entries));
+    if (beginning_of(folder).empty())
+        for (auto& path : found.paths) path.erase(0, 2); // `./`
     std::sort(found.paths.begin(), found.paths.end(), comes_before);
     std::sort(found.failures.begin(), found.failures.end());
     return found;
@@ -77,9 +91,9 @@ named_recipes recipes_named(const std::vector<std::string>& names) {
         if (found.paths.empty() && found.failures.empty())
             complain(fmt::format("benchcard: there is no recipe in {} or below it\n", name));
         result.has_failed |= found.paths.empty() || !found.failures.empty();
-        const auto folder = fs::path(name).lexically_normal();
+        const auto before = beginning_of(name).size();
         for (const auto& path : found.paths)
-            result.all.push_back({path, fs::path(path).lexically_relative(folder).string(), true});
+            result.all.push_back({path, path.substr(before), true});
     }
     return result;
 }
