@@ -183,7 +183,7 @@ class resolver {
             });
             grammar::diagnostics messages;
             c.lines = lines_of(*b.written, names, messages);
-            c.steps = steps_of(*b.written, c, messages);
+            c.steps = steps_of(*b.written, c, names, messages);
             made_.push_back(std::move(c));
             messages_.push_back(std::move(messages));
         }

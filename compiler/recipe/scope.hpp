@@ -59,7 +59,7 @@ std::vector<line> lines_of(const grammar::block& written, scope& names, grammar:
 
 /// The steps of a block: its brackets against the lines of the component that it opens, whose
 /// settings and unread lines are known. Messages go to `to`, none about what an unread line names.
-std::vector<step> steps_of(const grammar::block& written, const component& c,
+std::vector<step> steps_of(const grammar::block& written, const component& c, const scope& names,
                            grammar::diagnostics& to);
 
 /// Works out what each component makes from what goes into it, in the order they stand, each

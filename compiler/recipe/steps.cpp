@@ -59,8 +59,8 @@ struct spent {
 
 class step_reader {
   public:
-    step_reader(const component& c, grammar::diagnostics& to)
-        : lines_(c.lines), station_(c.station), to_(to), spent_(c.lines.size()) {
+    step_reader(const component& c, const scope& names, grammar::diagnostics& to)
+        : lines_(c.lines), names_(names), station_(c.station), to_(to), spent_(c.lines.size()) {
         for (const auto& l : lines_) words_.push_back(words_of(l));
         for (std::size_t i = 0; i < words_.size(); ++i) note_words(i);
         for (const auto& text : c.unread)
@@ -87,6 +87,7 @@ class step_reader {
     };
 
     const std::vector<line>& lines_;
+    const scope& names_;
     std::string station_;
     grammar::diagnostics& to_;
     std::vector<line_words> words_;
@@ -259,10 +260,27 @@ class step_reader {
                                  {}});
         if (const auto meant = line_meant(r.name.text)) {
             spent_[meant->first].mentioned = true; // so that one slip is not said twice
-            message.helps.push_back({fmt::format("the nearest is `[{}]`", meant->second),
-                                     {grammar::edit{r.name.where, meant->second}}});
+            message.helps.push_back(help_for(r.name, lines_[meant->first], meant->second));
         }
         to_.push_back(std::move(message));
+    }
+
+    /// Of two spellings the one that the ingredient table has is right: what a step calls `butter`
+    /// may be a line's `buter`.
+    grammar::help help_for(const grammar::words& said, const line& meant,
+                           const std::string& near) const {
+        const bool is_known = meant.what || meant.component || !names_.of(said.text).what;
+        if (is_known)
+            return {fmt::format("the nearest is `[{}]`", near), {grammar::edit{said.where, near}}};
+        auto where = meant.written->names.front().where;
+        const bool is_as_written = where.end - where.begin == meant.name.size();
+        where.begin = where.end - static_cast<std::uint32_t>(near.size());
+        grammar::help result{fmt::format("the ingredient table has `{}` and no `{}`: the slip may be in "
+                                         "the line",
+                                         said.text, meant.name)};
+        if (is_as_written && meant.name.ends_with(near))
+            result.edits.push_back({where, said.text});
+        return result;
     }
 
     std::string names_of_lines() const {
@@ -503,9 +521,9 @@ class step_reader {
 
 } // namespace
 
-std::vector<step> steps_of(const grammar::block& written, const component& c,
+std::vector<step> steps_of(const grammar::block& written, const component& c, const scope& names,
                            grammar::diagnostics& to) {
-    return step_reader(c, to).read(written);
+    return step_reader(c, names, to).read(written);
 }
 
 } // namespace benchcard::recipe

@@ -42,6 +42,24 @@ TEST_CASE("any words that single a line out name it") {
               .empty());
 }
 
+TEST_CASE("of two spellings the one that the ingredient table has is taken for right") {
+    const auto mended = [](const std::string& line, const std::string& said) {
+        const auto c = steps(line + "\n100 g sugar", "- Beat [" + said + "] with [sugar].");
+        const auto& help = message(*c, "unknown-reference").helps.front();
+        if (help.edits.empty()) return help.text;
+        std::string text(c->files.sources.front().text());
+        const auto& e = help.edits.front();
+        text.replace(e.where.begin, e.where.end - e.where.begin, e.text);
+        const auto begin = text.find(" g ") + 3;
+        return text.substr(begin, text.find('\n', begin) - begin) + " | " +
+               text.substr(text.find('['), text.find(']') - text.find('[') + 1);
+    };
+    CHECK(mended("100 g buter", "butter") == "butter | [butter]");
+    CHECK(mended("100 g cold buter, diced", "butter") == "cold butter, diced | [butter]");
+    CHECK(mended("100 g butter", "buter") == "butter | [butter]");
+    CHECK(mended("100 g moon sago", "moon saga") == "moon sago | [moon sago]"); // neither is known
+}
+
 TEST_CASE("of two lines of one name the weighed one is meant, and the other by its purpose") {
     const auto c = steps("500 g plain flour\nsome plain flour, for dusting\n300 g water",
                          "- Mix [flour] and [water]; dust with [dusting].");
