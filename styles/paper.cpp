@@ -8,15 +8,9 @@ namespace {
 
 // ISO 216 for the A series; letter 8.5 × 11 in, half letter 5.5 × 8.5 in, index cards as named.
 constexpr paper all_papers[] = {
-    {"a4", 210, 297},
-    {"a5", 148, 210},
-    {"a6", 105, 148},
-    {"a7", 74, 105},
-    {"letter", 215.9, 279.4},
-    {"half-letter", 139.7, 215.9},
-    {"5x8", 127, 203.2},
-    {"4x6", 101.6, 152.4},
-    {"3x5", 76.2, 127},
+    {"a4", 210, 297},    {"a5", 148, 210},         {"a6", 105, 148},
+    {"a7", 74, 105},     {"letter", 215.9, 279.4}, {"half-letter", 139.7, 215.9},
+    {"5x8", 127, 203.2}, {"4x6", 101.6, 152.4},    {"3x5", 76.2, 127},
 };
 
 char small_letter(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }

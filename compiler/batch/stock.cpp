@@ -257,8 +257,8 @@ class chooser {
     }
 
     std::vector<std::string> reckoning(const exact& factor, const store& scarcest) const {
-        std::vector<std::string> result = {fmt::format(
-            "{}, limited by the {}", said_made(r_.product(), factor), scarcest.name)};
+        std::vector<std::string> result = {
+            fmt::format("{}, limited by the {}", said_made(r_.product(), factor), scarcest.name)};
         const auto factors = factors_for(r_, factor, how_);
         for (const auto& s : stores_) {
             const auto needed = s.needed(factors);

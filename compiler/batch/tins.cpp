@@ -38,7 +38,8 @@ room room_over(const grammar::length& l, const std::string& shape) {
     const auto shaped = shape + " " + l.shape;
     if (l.sides.empty() || ingredients::has_word(shaped, {"ring", "tube"})) return {};
     const auto a = in_cm(l.sides.front().high, l.in), b = in_cm(l.sides.back().high, l.in);
-    if (l.sides.size() > 1 || ingredients::has_word(shaped, {"square"})) return {room::sort::area, a * b};
+    if (l.sides.size() > 1 || ingredients::has_word(shaped, {"square"}))
+        return {room::sort::area, a * b};
     return {room::sort::area, a * a * pi / 4};
 }
 

@@ -123,7 +123,8 @@ class explainer {
         if (!l.of->figure) return add(2, "what one weighs is not known");
         const auto& f = *l.of->figure;
         const exact each = (f.low.value + f.high.value) / 2;
-        add(2, fmt::format("{} × {} g = {} g", in_full(times), in_full(each), in_full(times * each)));
+        add(2,
+            fmt::format("{} × {} g = {} g", in_full(times), in_full(each), in_full(times * each)));
         add(3, fmt::format("{}; {}", said_figure(f), f.source));
     }
 
@@ -170,8 +171,8 @@ class explainer {
             return;
         const auto& g = *l.of->grams;
         if (g.low != g.high)
-            add(2,
-                fmt::format("as the measure is filled: {} to {} g", in_full(g.low), in_full(g.high)));
+            add(2, fmt::format("as the measure is filled: {} to {} g", in_full(g.low),
+                               in_full(g.high)));
     }
 
     void explain_batch(const weigh_line& l, const batch::component_batch& c) {
@@ -257,8 +258,9 @@ class explainer {
         for (const auto& loss : c.of->losses) {
             if (!recipe::is_after_portioning(loss)) continue;
             const auto kept = recipe::kept_after(loss).used;
-            add(1, fmt::format("less {} % {}: {} g × {} = {} g", in_full((1 - kept) * 100),
-                               loss.place.text, in_full(left), in_full(kept), in_full(left * kept)));
+            add(1,
+                fmt::format("less {} % {}: {} g × {} = {} g", in_full((1 - kept) * 100),
+                            loss.place.text, in_full(left), in_full(kept), in_full(left * kept)));
             left *= kept;
         }
     }

@@ -179,9 +179,7 @@ bool is_by_feel(const recipe::line& l) {
 }
 
 /// Salted butter salts a dough that has no salt besides.
-bool is_salted_butter(const recipe::line& l) {
-    return ingredients::has_word(l.name, {"salted"});
-}
+bool is_salted_butter(const recipe::line& l) { return ingredients::has_word(l.name, {"salted"}); }
 
 void add_line(makeup& to, const recipe::line& l) {
     if (is_set_aside(l)) return;

@@ -107,9 +107,7 @@ struct spooned {
 };
 
 /// `1 tsp flour, for dusting` is meant so.
-bool has_a_purpose(const line& l) {
-    return ingredients::has_word(l.preparation, {"for"});
-}
+bool has_a_purpose(const line& l) { return ingredients::has_word(l.preparation, {"for"}); }
 
 void check_spoons(const recipe::recipe& r, grammar::diagnostics& to) {
     std::map<const ingredients::entry*, spooned> by_ingredient;

@@ -19,9 +19,9 @@ inline std::size_t threads_for(std::size_t asked, std::size_t work) {
 }
 
 /// Does a piece of work for each number below `count` on several threads, and gives the results in
-/// order to whoever takes them; not many more are kept than there are threads. Who takes them is one
-/// of the threads: it works until what it wants is there. What a piece of work throws comes out of
-/// `take` at its turn.
+/// order to whoever takes them; not many more are kept than there are threads. Who takes them is
+/// one of the threads: it works until what it wants is there. What a piece of work throws comes out
+/// of `take` at its turn.
 template <typename Result> class side_by_side {
   public:
     side_by_side(std::size_t count, std::size_t threads, std::function<Result(std::size_t)> work)

@@ -1,12 +1,12 @@
 #include "compiler/ingredients/names.hpp"
+#include "compiler/recipe/line_names.hpp"
+#include "compiler/recipe/plain_words.hpp"
 #include "compiler/recipe/scope.hpp"
 #include "compiler/recipe/weighing.hpp"
-#include "grammar/nearest.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
 #include <set>
-#include <unordered_map>
 
 namespace benchcard::recipe {
 
@@ -15,38 +15,9 @@ namespace {
 using grammar::key;
 using grammar::severity;
 
-/// All words a line may be called by: its name, its preparation, and its ingredient's names.
-struct line_words {
-    std::vector<std::string> name;
-    std::vector<std::string> with_preparation;
-    std::vector<std::vector<std::string>> other_names;
-};
-
 /// How much is told of other lines beside a message, and how often what was meant is looked for: a
 /// block with more wrong names has another fault than slips of the pen.
 constexpr std::size_t most_named = 20, most_looked_for = 100;
-
-bool all_among(const std::vector<std::string>& wanted, const std::vector<std::string>& words) {
-    return std::all_of(wanted.begin(), wanted.end(), [&](const auto& w) {
-        return std::find(words.begin(), words.end(), w) != words.end();
-    });
-}
-
-line_words words_of(const line& l) {
-    line_words result;
-    result.name = ingredients::compared_words(l.name);
-    result.with_preparation = result.name;
-    for (auto& w : ingredients::compared_words(l.preparation)) {
-        while (!w.empty() && w.back() == ',') w.pop_back();
-        result.with_preparation.push_back(std::move(w));
-    }
-    if (l.what) {
-        result.other_names.push_back(ingredients::compared_words(l.what->name));
-        for (const auto& other : l.what->also)
-            result.other_names.push_back(ingredients::compared_words(other));
-    }
-    return result;
-}
 
 /// How much of a line is spoken for by the steps so far.
 struct spent {
@@ -57,12 +28,20 @@ struct spent {
     grammar::span last;
 };
 
+/// The words of a text as they are compared, whatever stands between them.
+std::vector<std::string> words_in(std::string text) {
+    std::replace_if(
+        text.begin(), text.end(),
+        [](char c) { return std::string_view("[](){}:;,.!?=\t\r\n").find(c) != std::string::npos; },
+        ' ');
+    return ingredients::compared_words(text);
+}
+
 class step_reader {
   public:
     step_reader(const component& c, const scope& names, grammar::diagnostics& to)
-        : lines_(c.lines), names_(names), station_(c.station), to_(to), spent_(c.lines.size()) {
-        for (const auto& l : lines_) words_.push_back(words_of(l));
-        for (std::size_t i = 0; i < words_.size(); ++i) note_words(i);
+        : lines_(c.lines), called_(c.lines), names_(names), station_(c.station), to_(to),
+          spent_(c.lines.size()) {
         for (const auto& text : c.unread)
             for (auto& word : words_in(text)) unread_words_.insert(std::move(word));
     }
@@ -80,36 +59,17 @@ class step_reader {
     }
 
   private:
-    /// A word of a step, and how it is written there.
-    struct mention {
-        grammar::span where;
-        std::string_view word;
-    };
-
     const std::vector<line>& lines_;
+    const line_names called_;
     const scope& names_;
     std::string station_;
     grammar::diagnostics& to_;
-    std::vector<line_words> words_;
-    std::unordered_map<std::string, std::vector<std::size_t>> with_word_; ///< lines, in order
     std::set<std::string> unread_words_; ///< of the lines that could not be read
     std::vector<spent> spent_;
     std::vector<step> steps_;
     std::vector<const grammar::step*> written_; ///< the same, as written
     std::size_t looked_for_ = 0;
-    /// Where each word stands first in the steps, outside brackets; read when it is asked for.
-    std::optional<std::unordered_map<std::string, mention>> mentions_;
-
-    /// The words of a text as they are compared, whatever stands between them.
-    static std::vector<std::string> words_in(std::string text) {
-        std::replace_if(
-            text.begin(), text.end(),
-            [](char c) {
-                return std::string_view("[](){}:;,.!?=\t\r\n").find(c) != std::string::npos;
-            },
-            ' ');
-        return ingredients::compared_words(text);
-    }
+    std::optional<plain_words> mentions_; ///< read when they are asked for
 
     /// Whether a line that could not be read speaks of all these words: then it is the cause of
     /// what seems to be missing.
@@ -121,8 +81,8 @@ class step_reader {
 
     /// The same of a line's name, or of its last word alone: a step may call it by that.
     bool may_be_used_in_unread(std::size_t index) const {
-        const auto& name = words_[index].name;
-        return !name.empty() && is_in_unread({name.back()});
+        const auto name = called_.last_word(index);
+        return !name.empty() && is_in_unread({name});
     }
 
     void read_step(const grammar::step& written) {
@@ -185,63 +145,8 @@ class step_reader {
         return result;
     }
 
-    void note_words(std::size_t index) {
-        const auto note = [&](const std::vector<std::string>& words) {
-            for (const auto& w : words)
-                if (auto& lines = with_word_[w]; lines.empty() || lines.back() != index)
-                    lines.push_back(index);
-        };
-        note(words_[index].with_preparation);
-        for (const auto& other : words_[index].other_names) note(other);
-    }
-
-    /// Of the lines that have some words, those that have the rarest.
-    const std::vector<std::size_t>& may_be(const std::vector<std::string>& wanted) const {
-        static const std::vector<std::size_t> none;
-        const std::vector<std::size_t>* fewest = nullptr;
-        for (const auto& w : wanted) {
-            const auto found = with_word_.find(w);
-            if (found == with_word_.end()) return none;
-            if (!fewest || found->second.size() < fewest->size()) fewest = &found->second;
-        }
-        return fewest ? *fewest : none;
-    }
-
-    /// The lines that some words may mean: those so named exactly, or else those that have them
-    /// all.
-    std::vector<std::size_t> candidates(const std::string& said) const {
-        const auto wanted = ingredients::compared_words(said);
-        std::vector<std::size_t> exact_ones, by_name, by_preparation, by_other_name;
-        for (const auto i : may_be(wanted)) {
-            const auto& w = words_[i];
-            if (w.name == wanted) exact_ones.push_back(i);
-            if (all_among(wanted, w.name)) by_name.push_back(i);
-            if (all_among(wanted, w.with_preparation)) by_preparation.push_back(i);
-            for (const auto& other : w.other_names)
-                if (all_among(wanted, other)) {
-                    by_other_name.push_back(i);
-                    break;
-                }
-        }
-        for (const auto* found : {&exact_ones, &by_name, &by_preparation, &by_other_name})
-            if (!found->empty()) return *found;
-        return {};
-    }
-
-    /// Of lines of one name, the one that is weighed: `some flour, for dusting` has words of its
-    /// own.
-    std::vector<std::size_t> without_dusting(const std::vector<std::size_t>& found) const {
-        const bool is_one_name = std::all_of(found.begin(), found.end(), [&](std::size_t i) {
-            return words_[i].name == words_[found.front()].name;
-        });
-        std::vector<std::size_t> weighed;
-        for (const auto i : found)
-            if (!lines_[i].some) weighed.push_back(i);
-        return is_one_name && weighed.size() == 1 ? weighed : found;
-    }
-
     std::optional<use> named(const grammar::reference& r, grammar::span where) {
-        const auto found = without_dusting(candidates(r.name.text));
+        const auto found = called_.meant_by(r.name.text);
         if (found.size() == 1) return part_of(found.front(), r, where);
         if (found.empty() && is_in_unread(ingredients::compared_words(r.name.text)))
             return std::nullopt;
@@ -255,12 +160,14 @@ class step_reader {
     void say_unknown(const grammar::reference& r) {
         auto message = error_at("unknown-reference", r.name.where,
                                 fmt::format("no line here is called `{}`", r.name.text));
-        message.notes.push_back({lines_.empty() ? "this block has no ingredient lines"
-                                                : "the lines here are " + names_of_lines(),
+        message.notes.push_back({lines_.empty()
+                                     ? "this block has no ingredient lines"
+                                     : "the lines here are " + called_.listed(most_named),
                                  {}});
-        if (const auto meant = line_meant(r.name.text)) {
-            spent_[meant->first].mentioned = true; // so that one slip is not said twice
-            message.helps.push_back(help_for(r.name, lines_[meant->first], meant->second));
+        const bool is_looked_for = ++looked_for_ <= most_looked_for;
+        if (const auto meant = is_looked_for ? called_.nearest(r.name.text) : std::nullopt) {
+            spent_[meant->line].mentioned = true; // so that one slip is not said twice
+            message.helps.push_back(help_for(r.name, lines_[meant->line], meant->words));
         }
         to_.push_back(std::move(message));
     }
@@ -275,35 +182,12 @@ class step_reader {
         auto where = meant.written->names.front().where;
         const bool is_as_written = where.end - where.begin == meant.name.size();
         where.begin = where.end - static_cast<std::uint32_t>(near.size());
-        grammar::help result{fmt::format("the ingredient table has `{}` and no `{}`: the slip may be in "
-                                         "the line",
-                                         said.text, meant.name)};
-        if (is_as_written && meant.name.ends_with(near))
-            result.edits.push_back({where, said.text});
+        grammar::help result{
+            fmt::format("the ingredient table has `{}` and no `{}`: the slip may be in "
+                        "the line",
+                        said.text, meant.name)};
+        if (is_as_written && meant.name.ends_with(near)) result.edits.push_back({where, said.text});
         return result;
-    }
-
-    std::string names_of_lines() const {
-        std::string all;
-        for (std::size_t i = 0; i < std::min(lines_.size(), most_named); ++i)
-            all += (i == 0 ? "" : ", ") + lines_[i].name;
-        if (lines_.size() > most_named)
-            all += fmt::format(" and {} more", lines_.size() - most_named);
-        return all;
-    }
-
-    /// The line that a misspelt reference was meant for, and the words that are nearest to it.
-    std::optional<std::pair<std::size_t, std::string>> line_meant(const std::string& said) {
-        if (++looked_for_ > most_looked_for) return std::nullopt;
-        std::vector<std::string> all;
-        for (const auto& l : lines_) {
-            all.push_back(l.name);
-            all.push_back(l.name.substr(l.name.rfind(' ') + 1));
-        }
-        const auto near = grammar::nearest(said, all, 1);
-        if (near.empty()) return std::nullopt;
-        const auto place = std::find(all.begin(), all.end(), near.front()) - all.begin();
-        return std::pair(static_cast<std::size_t>(place / 2), near.front());
     }
 
     void say_ambiguous(const grammar::reference& r, const std::vector<std::size_t>& found) {
@@ -326,25 +210,10 @@ class step_reader {
         to_.push_back(std::move(message));
     }
 
-    /// The words that the card prints: those in the bracket, where they name the thing; the line's
-    /// name where they are of its preparation alone, as in `[for the tin]`.
-    std::string said_for(std::size_t index, const std::string& said) const {
-        const auto wanted = ingredients::compared_words(said);
-        const auto& w = words_[index];
-        const auto names = [&](const std::vector<std::string>& name) {
-            return std::any_of(wanted.begin(), wanted.end(), [&](const auto& word) {
-                return std::find(name.begin(), name.end(), word) != name.end();
-            });
-        };
-        const bool is_named =
-            names(w.name) || std::any_of(w.other_names.begin(), w.other_names.end(), names);
-        return is_named ? said : lines_[index].name;
-    }
-
     std::optional<use> part_of(std::size_t index, const grammar::reference& r,
                                grammar::span where) {
         auto& s = spent_[index];
-        line_use result{index, said_for(index, r.name.text), {}, false, false};
+        line_use result{index, called_.printed(index, r.name.text), {}, false, false};
         s.mentioned = true;
         s.last = where;
         if (!r.of) {
@@ -476,11 +345,10 @@ class step_reader {
 
     /// An ingredient that a step names without brackets: its amount is not printed there.
     bool say_plain_mention(std::size_t index) {
-        if (words_[index].name.empty()) return false;
-        if (!mentions_) read_mentions();
-        const auto found = mentions_->find(words_[index].name.back());
-        if (found == mentions_->end()) return false;
-        const auto& [where, word] = found->second;
+        if (!mentions_) mentions_.emplace(written_);
+        const auto found = mentions_->find(called_.last_word(index));
+        if (!found) return false;
+        const auto& [where, word] = *found;
         grammar::diagnostic message{
             "plain-mention",
             severity::hint,
@@ -492,30 +360,6 @@ class step_reader {
                                  {grammar::edit{where, fmt::format("[{}]", word)}}});
         to_.push_back(std::move(message));
         return true;
-    }
-
-    void read_mentions() {
-        mentions_.emplace();
-        for (const auto* written : written_)
-            for (const auto& part : written->parts)
-                if (const auto* text = std::get_if<grammar::words>(&part)) add_mentions(*text);
-    }
-
-    /// The words of a part of a step, in whatever number; none where the text was folded and its
-    /// places are not those of the file.
-    void add_mentions(const grammar::words& in) {
-        const std::string_view text = in.text;
-        if (text.size() != in.where.end - in.where.begin) return;
-        constexpr std::string_view between = " \t.,;:()!?";
-        for (auto begin = text.find_first_not_of(between); begin != text.npos;) {
-            const auto end = std::min(text.find_first_of(between, begin), text.size());
-            const auto word = text.substr(begin, end - begin);
-            const grammar::span where{in.where.file,
-                                      in.where.begin + static_cast<std::uint32_t>(begin),
-                                      in.where.begin + static_cast<std::uint32_t>(end)};
-            mentions_->emplace(ingredients::compared_name(word), mention{where, word});
-            begin = text.find_first_not_of(between, end);
-        }
     }
 };
 

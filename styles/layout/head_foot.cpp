@@ -60,8 +60,8 @@ std::vector<group> headline_groups(const composing& with, const headline& h,
         made.push_back(std::move(below));
         return made;
     }
-    row.bands =
-        with.row_of({{title, 0}, {reversed(batch), h.width - h.pad(), cell::side::right}}, measures);
+    row.bands = with.row_of({{title, 0}, {reversed(batch), h.width - h.pad(), cell::side::right}},
+                            measures);
     put_tab(row.bands.front(), tab_of(h, batch.front(), h.width - h.tab_width()));
     return {std::move(row)};
 }
@@ -118,10 +118,10 @@ block compose_head(const composing& with) {
     const double of = natural_width(with.card.of, sizes);
     const auto measures = measures_for(s.text, s.leading);
     if (of + s.text * 1.5 + yield <= with.width) {
-        under.bands =
-            with.row_of({{broken(with.card.of, sizes, with.width), 0},
-                    {broken(with.card.yield, sizes, with.width), with.width, cell::side::right}},
-                   measures);
+        under.bands = with.row_of(
+            {{broken(with.card.of, sizes, with.width), 0},
+             {broken(with.card.yield, sizes, with.width), with.width, cell::side::right}},
+            measures);
     } else {
         auto lines = broken(with.card.of, sizes, with.width);
         for (const auto& l : broken(with.card.yield, sizes, with.width)) lines.push_back(l);
@@ -195,7 +195,7 @@ block compose_long_foot(const composing& with) {
     const double size = with.size.small_print;
     group text{.space_before = with.size.space};
     text.bands = with.row_of({{broken(*with.card.footnote, one_size(size), with.width), 0}},
-                        measures_for(size, with.size.leading));
+                             measures_for(size, with.size.leading));
     made.groups.push_back(std::move(text));
     return made;
 }

@@ -18,8 +18,7 @@ inline constexpr double largest_step = 1.0 / 64;
 /// The largest number from `known` to `most`, in steps, of which `tries` gives a trial that passes;
 /// `known` is known to, and what is smaller than one that passes is taken to pass too. It is looked
 /// for where the page should be just full, and half way wherever that leads nowhere.
-template <typename Tries>
-double largest(const Tries& tries, double known = 0, double most = 1) {
+template <typename Tries> double largest(const Tries& tries, double known = 0, double most = 1) {
     struct end {
         double at;
         double excess;

@@ -261,7 +261,8 @@ class setter {
         return known->second;
     }
 
-    /// How many lines the rows of the weigh-outs take beyond one each, or some number over `enough`.
+    /// How many lines the rows of the weigh-outs take beyond one each, or some number over
+    /// `enough`.
     std::size_t wrapped_at(double scale, std::size_t enough) const {
         const double width = weigh_out_width();
         if (width == 0) return 0;

@@ -144,8 +144,8 @@ ready_card made_ready(const card& from, const style& look, const font_metrics& m
     made.spoons_heading = ready.plain(from.spoons_heading);
     made.percent_heading = ready.plain(from.percent_heading);
     made.beneath_heading = text_on_demand([&from, &look, ready] {
-        return ready(listed(side_words(look, from.imperial_heading, from.spoons_heading,
-                                       from.percent_heading)));
+        return ready(listed(
+            side_words(look, from.imperial_heading, from.spoons_heading, from.percent_heading)));
     });
     for (const auto& r : from.weigh_out) made.weigh_out.push_back(row(r, look, ready));
     for (const auto& r : from.totals) made.totals.push_back(row(r, ready));

@@ -53,7 +53,8 @@ block compose_allergens(const composing& with) {
          .pad_below = s.space * 0.3 + s.text * 0.1,
          .rule_above = 0.8,
          .rule_below = 0.8,
-         .bands = with.row_of({{evenly_broken(with.card.allergens, one_size(s.text), with.width), 0}},
+         .bands =
+             with.row_of({{evenly_broken(with.card.allergens, one_size(s.text), with.width), 0}},
                          measures_for(s.text, s.leading))});
     return made;
 }
@@ -73,7 +74,7 @@ block compose_notes(const composing& with) {
         made.groups.push_back(
             {.space_before = s.space * 0.8,
              .bands = with.row_of({{evenly_broken(text, one_size(s.text), with.width), 0}},
-                             measures_for(s.text, s.leading))});
+                                  measures_for(s.text, s.leading))});
     }
     return made;
 }

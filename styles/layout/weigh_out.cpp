@@ -225,9 +225,9 @@ std::vector<band> total_bands(const ready_row& row, const plan& p, const composi
     auto measures = measures_for(s.detail, s.leading);
     measures.above = std::max(measures.above, s.amount * 0.73);
     return with.row_of({amount_cell(row, p, s.amount),
-                   unit_cell(row, p, s),
-                   {broken(row.name, one_size(s.detail), room), p.name_x}},
-                  measures);
+                        unit_cell(row, p, s),
+                        {broken(row.name, one_size(s.detail), room), p.name_x}},
+                       measures);
 }
 
 group heading_group(const composing& with, const plan& p) {

@@ -21,10 +21,10 @@ group compose_part_heading(const composing& with) {
     const bool fits_beside =
         beside > with.width * 0.3 && widest_piece(with.card.title, title) <= beside;
     if (fits_beside) {
-        made.bands =
-            with.row_of({{broken(with.card.title, title, beside), 0},
-                    {broken(*with.card.amount, amount, with.width), with.width, cell::side::right}},
-                   measures);
+        made.bands = with.row_of(
+            {{broken(with.card.title, title, beside), 0},
+             {broken(*with.card.amount, amount, with.width), with.width, cell::side::right}},
+            measures);
         return made;
     }
     auto lines = broken(with.card.title, title, with.width);
@@ -42,16 +42,16 @@ block compose_figures(const composing& with) {
                       .rule_above = 0.8,
                       .keep_with_next = true};
         heading.bands = with.row_of({{broken(f.title, one_size(s.text), with.width), 0}},
-                               measures_for(s.text, s.leading));
+                                    measures_for(s.text, s.leading));
         if (!heading.bands.empty()) made.groups.push_back(std::move(heading));
         for (std::size_t i = 0; i < f.lines.size(); ++i) {
             const auto& l = f.lines[i];
             constexpr std::size_t deepest = 4;
             const double indent = static_cast<double>(std::min(l.depth, deepest)) * s.small_print;
             group g{.space_before = l.depth == 0 ? s.space * 0.5 : 0};
-            g.bands =
-                with.row_of({{broken(l.text, one_size(s.small_print), with.width - indent), indent}},
-                       measures_for(s.small_print, s.leading - 0.04));
+            g.bands = with.row_of(
+                {{broken(l.text, one_size(s.small_print), with.width - indent), indent}},
+                measures_for(s.small_print, s.leading - 0.04));
             for (std::size_t b = 0; b < g.bands.size(); ++b) // leading between lines of all groups
                 g.bands[b].above = std::max(g.bands[b].above,
                                             s.small_print * (s.leading - 0.04) - g.bands[b].below);

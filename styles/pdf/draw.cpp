@@ -131,8 +131,8 @@ std::string_view first_of(std::string_view text) {
 /// In thousandths of the type size.
 double advance_of(std::string_view text, const layout::face_metrics& metrics) {
     std::int64_t advance = 0;
-    layout::for_each_character(
-        text, [&](char32_t code) { advance += metrics.find(code)->advance; });
+    layout::for_each_character(text,
+                               [&](char32_t code) { advance += metrics.find(code)->advance; });
     return static_cast<double>(advance);
 }
 

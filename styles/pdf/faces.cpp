@@ -56,9 +56,8 @@ bool have_all(const std::vector<layout::page>& pages, const font_set& fonts) {
         for (const auto& run : p.text) {
             const auto& face = fonts.metrics.faces.at(run.face);
             if (face.has_all_ascii() && layout::is_ascii(run.text)) continue;
-            layout::for_each_character(run.text, [&](char32_t code) {
-                all = all && code <= 0xFFFF && face.find(code);
-            });
+            layout::for_each_character(
+                run.text, [&](char32_t code) { all = all && code <= 0xFFFF && face.find(code); });
         }
     return all;
 }

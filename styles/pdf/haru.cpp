@@ -34,8 +34,8 @@ void take_bytes(HPDF_Stream in_memory, std::string& bytes) {
 
 } // namespace benchcard::pdf
 
-// The library's own of these go byte by byte, and it clears half a kilobyte for each text: a tenth of
-// all the work of printing. A program's definitions are taken before a library's (System V ABI,
+// The library's own of these go byte by byte, and it clears half a kilobyte for each text: a tenth
+// of all the work of printing. A program's definitions are taken before a library's (System V ABI,
 // part "Dynamic Linking"); where they were not, all would go as well, only slower.
 
 HPDF_BYTE* HPDF_MemCpy(HPDF_BYTE* out, const HPDF_BYTE* in, HPDF_UINT n) {
@@ -44,7 +44,8 @@ HPDF_BYTE* HPDF_MemCpy(HPDF_BYTE* out, const HPDF_BYTE* in, HPDF_UINT n) {
 
 HPDF_UINT HPDF_StrLen(const char* s, HPDF_INT maxlen) {
     if (!s) return 0;
-    const auto most = maxlen < 0 ? std::numeric_limits<HPDF_UINT>::max() : static_cast<HPDF_UINT>(maxlen);
+    const auto most =
+        maxlen < 0 ? std::numeric_limits<HPDF_UINT>::max() : static_cast<HPDF_UINT>(maxlen);
     return static_cast<HPDF_UINT>(strnlen(s, most));
 }
 

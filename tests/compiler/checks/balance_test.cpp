@@ -134,10 +134,11 @@ TEST_CASE("where nothing simple would close it nothing is guessed") {
 }
 
 TEST_CASE("what is out of proportion is shown with the balance that it upsets") {
-    CHECK(shown("recipe: Soup\nmakes: 2 kg\n1.7 kg tinned lentils\n100 g onions\n100 g carrots\n"
-                "100 g celery\n100 g salt\n- Boil [lentils], [onions], [carrots] and [celery] with "
-                "[salt] for [5 min].\n") ==
-          R"(main.recipe:2:8: warning: 2000 g is to be made, and the mix gives 2100 g [mix-left-over]
+    CHECK(
+        shown("recipe: Soup\nmakes: 2 kg\n1.7 kg tinned lentils\n100 g onions\n100 g carrots\n"
+              "100 g celery\n100 g salt\n- Boil [lentils], [onions], [carrots] and [celery] with "
+              "[salt] for [5 min].\n") ==
+        R"(main.recipe:2:8: warning: 2000 g is to be made, and the mix gives 2100 g [mix-left-over]
    2 | makes: 2 kg
      |        ^^^^
      = note: the ingredients weigh 2100 g

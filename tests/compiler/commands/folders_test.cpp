@@ -68,7 +68,7 @@ TEST_CASE("no more entries are looked through than a folder may have", "[command
     const tree at({"1.recipe", "2.recipe", "3.recipe", "4.recipe"});
     CHECK(commands::recipes_below(at.path(), 4).failures.empty());
     const auto found = commands::recipes_below(at.path(), 3);
-    CHECK(found.failures == std::vector<std::string>{
-                                at.path() + " holds more than 3 files and folders, and the rest "
-                                            "was not looked at"});
+    CHECK(found.failures ==
+          std::vector<std::string>{at.path() + " holds more than 3 files and folders, and the rest "
+                                               "was not looked at"});
 }
