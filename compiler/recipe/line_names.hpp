@@ -27,10 +27,10 @@ class line_names {
 
     /// The words that the card prints: those in the bracket, where they name the thing; the line's
     /// name where they are of its preparation alone, as in `[for the tin]`.
-    std::string printed(std::size_t line, const std::string& said) const;
+    std::string printed(std::size_t index, const std::string& said) const;
 
     /// The last word of a line's name as it is compared, or nothing.
-    std::string last_word(std::size_t line) const;
+    std::string last_word(std::size_t index) const;
 
     /// The names of the lines, up to so many, for a message.
     std::string listed(std::size_t most) const;
@@ -48,7 +48,7 @@ class line_names {
     std::unordered_map<std::string, std::vector<std::size_t>> with_word_; ///< lines, in order
 
     static words words_of(const line& l);
-    void note_words(std::size_t line);
+    void note_words(std::size_t index);
     const std::vector<std::size_t>& may_be(const std::vector<std::string>& wanted) const;
     std::vector<std::size_t> candidates(const std::string& said) const;
 };

@@ -5,10 +5,8 @@
 #include <cstddef>
 #include <ctime>
 #include <fmt/format.h>
-#include <hpdf_catalog.h>
 #include <hpdf_doc.h>
 #include <hpdf_objects.h>
-#include <hpdf_page_label.h>
 
 namespace benchcard::pdf {
 
@@ -156,14 +154,7 @@ void painting::point(HPDF_Outline bookmark, HPDF_Page to) {
 }
 
 void painting::add_label(std::size_t at, const std::string& label) {
-    if (!is_well()) return;
-    // A label of our own, such as `2a`: all prefix, and no number behind it.
-    auto* made =
-        HPDF_PageLabel_New(made_.get(), HPDF_PAGE_NUM_STYLE_DECIMAL, 1, shortened(label).c_str());
-    if (!made) return;
-    HPDF_Dict_RemoveElement(made, "S");
-    HPDF_Dict_RemoveElement(made, "St");
-    HPDF_Catalog_AddPageLabel(made_->catalog, static_cast<HPDF_UINT>(at), made);
+    labels_.push_back({at, shortened(label)});
 }
 
 void painting::add_numbers(std::size_t at, HPDF_PageNumStyle style) {
@@ -176,6 +167,7 @@ painted painting::finish() {
         result.messages.push_back(failure("pdf-failed", "there is no memory for a PDF"));
         return result;
     }
+    if (is_whole_ && is_well()) put_labels(made_.get(), labels_);
     if (is_whole_ && is_well()) result.bytes = saved(made_.get());
     if (!is_well() || result.bytes.empty()) {
         result.bytes.clear();

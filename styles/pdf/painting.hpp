@@ -2,6 +2,7 @@
 
 #include "styles/pdf/compress.hpp"
 #include "styles/pdf/draw.hpp"
+#include "styles/pdf/page_labels.hpp"
 #include "styles/pdf/paint.hpp"
 
 #include <set>
@@ -30,7 +31,7 @@ class painting {
     /// Adds a bookmark under another, or at the top level; null after an error.
     HPDF_Outline add_bookmark(const std::string& title, HPDF_Outline under = nullptr);
     void point(HPDF_Outline bookmark, HPDF_Page to);
-    /// Makes the page `at`, and those after it, be called so.
+    /// Makes the page `at`, and those after it, be called so; page by page.
     void add_label(std::size_t at, const std::string& label);
     void add_numbers(std::size_t at, HPDF_PageNumStyle style);
 
@@ -43,6 +44,7 @@ class painting {
     first_error error_;
     owned_document made_;
     std::vector<HPDF_Page> pages_;
+    std::vector<page_label> labels_;
     compressor compressor_;
     bool is_whole_ = true; ///< nothing that was to be drawn is missing
 

@@ -160,6 +160,19 @@ TEST_CASE("the file says what it is", "[pdf]") {
     CHECK(labels.find("/S") == std::string::npos);
 }
 
+TEST_CASE("more pages are named than one array of the library holds", "[pdf]") {
+    std::vector<page> pages(16'500, page{.width = 72, .height = 72});
+    for (std::size_t i = 0; i < pages.size(); ++i) pages[i].label = std::to_string(i + 1) + "a";
+    const auto file = checked_file(pages, "labels.pdf");
+    const auto node = [&](const std::string& of) {
+        return run("mutool show '" + file + "' trailer/Root/PageLabels/Kids/" + of).text;
+    };
+    CHECK(node("1/Limits").find("[ 0 9999 ]") != std::string::npos);
+    CHECK(node("2/Limits").find("[ 10000 16499 ]") != std::string::npos);
+    CHECK(node("1/Nums").find("/P (10000a)") != std::string::npos);
+    CHECK(node("2/Nums").find("/P (16500a)") != std::string::npos);
+}
+
 TEST_CASE("a character that no font has is named, and nothing is printed", "[pdf]") {
     auto card = samples::short_card();
     card.notes.push_back({samples::plain("a cake 🍰 and another 🍰")});
