@@ -15,9 +15,11 @@ void book::add(const std::string& title, const std::vector<layout::page>& sheets
     for (const auto& sheet : sheets) {
         auto* page = drawn_->add(sheet);
         if (!page) return;
-        if (!recipe) drawn_->point(recipe = drawn_->add_bookmark(title), page);
+        const bool is_first = !recipe;
+        if (is_first) drawn_->point(recipe = drawn_->add_bookmark(title), page);
         for (const auto& card : sheet.bookmarks)
-            drawn_->point(drawn_->add_bookmark(card, recipe), page);
+            if (!is_first || card != title)
+                drawn_->point(drawn_->add_bookmark(card, recipe), page);
     }
 }
 

@@ -22,7 +22,7 @@ class book {
     book& operator=(const book&) = delete;
 
     /// Adds the sheets of one recipe, which were looked over: a bookmark of the recipe, and under
-    /// it one of each card.
+    /// it one of each card, but for one there that is called the same.
     void add(const std::string& title, const std::vector<layout::page>& sheets);
 
     /// The pages there are, which are numbered from 1.

@@ -113,6 +113,7 @@ TEST_CASE("a folder is printed as a book with contents, bookmarks and page numbe
     CHECK_THAT(outline, Catch::Contains("\"Contents\"\t#page=1&") &&
                             Catch::Contains("\"Tart one\"\t#page=3&") &&
                             Catch::Contains("|\t\t\"Dough\"\t#page=3&"));
+    CHECK(count("Porridge three", outline) == 1); // its card is called the same
     CHECK_THAT(said_by("mutool show '" + pdf + "' trailer/Root/PageLabels/Nums"),
                Catch::Matches("[^]*0[^]*/S /r[^]* 1 [^]*/S /D[^]*"));
     // A font is in the book once, however many recipes are set in it.
