@@ -11,6 +11,10 @@
 /// A part that the card does not have is an empty block.
 namespace benchcard::layout {
 
+/// What stands in the foot of every page, beside its mark. What would take too much of a page stands
+/// alone, once.
+enum class in_foot { all, revision, nothing };
+
 /// All that the parts are composed from.
 struct composing {
     const ready_card& card;
@@ -20,7 +24,7 @@ struct composing {
     double height = 0; ///< of the text area, for parts that must leave room for others
     styles::colour accent = styles::black;
     std::deque<ready_text>* made = nullptr; ///< texts cut short, kept as long as their lines
-    bool long_foot = false; ///< the footnote is too long to be repeated, and stands alone
+    in_foot repeated = in_foot::all;
     purpose wanted = purpose::printing;
 
     std::vector<band> row_of(std::span<const cell> cells, row_measures measures) const {
@@ -51,13 +55,12 @@ block compose_figures(const composing& with);
 /// Over a component in a whole recipe: its name, and how much of it is made.
 group compose_part_heading(const composing& with);
 
-/// The lowest lines of a page: revision and footnote, number and fingerprint. A footnote too
-/// long to be repeated is left out.
+/// The lowest lines of a page: what is repeated, number and fingerprint.
 block compose_foot(const composing& with, const page_mark& mark);
-/// Whether a foot with that mark would take too much of a page.
-bool foot_is_long(const composing& with, const page_mark& mark);
-/// The footnote that is too long for the foot, as a part of its own.
-block compose_long_foot(const composing& with);
+/// As much as may stand in a foot with that mark.
+in_foot repeated_with(const composing& with, const page_mark& mark);
+/// What is not repeated, as a part of its own.
+block compose_long_foot(const composing& with, in_foot repeated);
 
 /// One of the parts between head and foot.
 block compose(styles::block which, const composing& with);

@@ -159,7 +159,7 @@ struct foot_form {
     std::size_t lines() const { return std::max(beside.size(), marks.size()) + beneath.size(); }
 };
 
-foot_form formed(const composing& with, const page_mark& mark, bool with_footnote) {
+foot_form formed(const composing& with, const page_mark& mark, in_foot repeated) {
     const auto sizes = one_size(with.size.small_print);
     const double mark_width =
         std::max(natural_width(mark.number, sizes), natural_width(mark.next, sizes));
@@ -168,8 +168,10 @@ foot_form formed(const composing& with, const page_mark& mark, bool with_footnot
     form.marks = broken(mark.number, sizes, with.width);
     for (const auto& l : broken(mark.next, sizes, with.width)) form.marks.push_back(l);
 
-    const auto& all = with_footnote ? *with.card.foot : *with.card.revision;
     form.marks_at_right = beside_width > with.width * 0.35;
+    if (repeated == in_foot::nothing) return form;
+    const bool with_footnote = repeated == in_foot::all;
+    const auto& all = with_footnote ? *with.card.foot : *with.card.revision;
     if (form.marks_at_right) {
         form.beside = broken(all, sizes, beside_width);
         if (form.beside.size() <= 2) return form;
@@ -183,18 +185,23 @@ foot_form formed(const composing& with, const page_mark& mark, bool with_footnot
 
 } // namespace
 
-bool foot_is_long(const composing& with, const page_mark& mark) {
-    constexpr double most_of_page = 0.18;
-    const auto lines = static_cast<double>(formed(with, mark, true).lines());
-    return lines * with.size.small_print * with.size.leading > with.height * most_of_page;
+in_foot repeated_with(const composing& with, const page_mark& mark) {
+    const auto share_of_page = [&](in_foot repeated) {
+        const auto lines = static_cast<double>(formed(with, mark, repeated).lines());
+        return lines * with.size.small_print * with.size.leading / with.height;
+    };
+    if (share_of_page(in_foot::all) <= 0.18) return in_foot::all;
+    return share_of_page(in_foot::revision) <= 0.3 ? in_foot::revision : in_foot::nothing;
 }
 
-block compose_long_foot(const composing& with) {
+block compose_long_foot(const composing& with, in_foot repeated) {
     block made;
-    if (with.card.footnote->empty()) return made;
+    if (repeated == in_foot::all) return made;
+    const auto& rest = repeated == in_foot::revision ? *with.card.footnote : *with.card.foot;
+    if (rest.empty()) return made;
     const double size = with.size.small_print;
     group text{.space_before = with.size.space};
-    text.bands = with.row_of({{broken(*with.card.footnote, one_size(size), with.width), 0}},
+    text.bands = with.row_of({{broken(rest, one_size(size), with.width), 0}},
                              measures_for(size, with.size.leading));
     made.groups.push_back(std::move(text));
     return made;
@@ -202,7 +209,7 @@ block compose_long_foot(const composing& with) {
 
 block compose_foot(const composing& with, const page_mark& mark) {
     const auto& s = with.size;
-    const auto form = formed(with, mark, !with.long_foot);
+    const auto form = formed(with, mark, with.repeated);
     const auto measures = measures_for(s.small_print, s.leading - 0.04);
     group made{.space_before = s.space * 0.8, .pad_above = s.small_print * 0.45, .rule_above = 0.8};
     const cell marks{form.marks, form.marks_at_right ? with.width : 0,

@@ -214,8 +214,8 @@ class setter {
 
     stack stack_with_foot(parts& of, const composing& with, composing foot_with, bool runs_on,
                           purpose wanted) const {
-        foot_with.long_foot = foot_is_long(foot_with, mark(0, false, runs_on, 0));
-        if (foot_with.long_foot) of.bottom.push_back(compose_long_foot(with));
+        foot_with.repeated = repeated_with(foot_with, mark(0, false, runs_on, 0));
+        of.bottom.push_back(compose_long_foot(with, foot_with.repeated));
         std::map<const page_mark*, block> feet; // each is asked for several times
         const auto stack_of = [&](std::size_t count) {
             return stacked(
@@ -299,7 +299,7 @@ class setter {
     spread_attempt spread_at(fitting to, arrangement how, purpose wanted) const {
         spread_attempt made;
         auto with = composed(to, ready_, area_.width(), wanted);
-        with.long_foot = foot_is_long(with, mark(0, true, false, 0));
+        with.repeated = repeated_with(with, mark(0, true, false, 0));
         spread_parts of;
         of.head = compose_head(with);
         of.left_width = left_width(how);
@@ -310,7 +310,7 @@ class setter {
         side.width = right_half(area_, of.left_width).width;
         of.right = blocks_of(right, side);
         auto bottom = blocks_of(look_.bottom, how.bottom_at_right ? side : with);
-        if (with.long_foot) of.bottom.push_back(compose_long_foot(with));
+        of.bottom.push_back(compose_long_foot(with, with.repeated));
         auto& under = how.bottom_at_right ? of.right : of.bottom;
         under.insert(how.bottom_at_right ? under.end() : under.begin(), bottom.begin(),
                      bottom.end());
