@@ -75,10 +75,12 @@ shown on_a_scale(const grams& weight) { return with_unit(weight.value, 10000, "g
 
 exact grams_shown(const exact& grams, const std::optional<exact>& step) {
     constexpr int coarse = 10; // grams, from 10 kg up
-    if (rounded_to(grams, 1) >= 10000)
+    const bool by_step = step && scale_shows(grams, step);
+    const exact whole = rounded_to(grams, 1), in_steps = by_step ? rounded_to(grams, *step) : whole;
+    if (whole >= 10000 || in_steps >= 10000)
         return rounded_to(grams, step && *step > coarse ? *step : exact(coarse));
-    if (step && scale_shows(grams, step)) return rounded_to(grams, *step);
-    if (grams >= 10) return rounded_to(grams, 1);
+    if (by_step) return in_steps;
+    if (grams >= 10) return whole;
     exact tenth(1, 10);
     while (grams > 0 && grams < tenth) tenth /= 10;
     return rounded_to(grams, tenth);

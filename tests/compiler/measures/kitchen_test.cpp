@@ -44,6 +44,8 @@ TEST_CASE("a scale shows its steps, and finer what they cannot show") {
     CHECK(at(42, 5) == "42 g");             // 40 g would be 4.8 % less
     CHECK(at(12344, exact(1, 10)) == "12.34 kg");
     CHECK(at(12344, 50) == "12.35 kg");
+    CHECK(at(exact(19997, 2), exact(42, 10)) == "10 kg"); // 10 000.2 g in steps
+    CHECK(grams_shown(exact(19997, 2), exact(42, 10)) == 10000);
     CHECK(on_a_scale({187}, std::nullopt) == scale(187));
     CHECK(scale_shows(100, 3));
     CHECK_FALSE(scale_shows(exact(1, 2), 1));
