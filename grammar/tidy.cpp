@@ -242,15 +242,19 @@ std::string tidied(const source& text, const tree& file) {
     const auto meaning = meaning_of(file);
     auto result = tidier(text, file).run({});
     if (reads_the_same(meaning, result)) return result;
-    std::set<std::size_t> left_alone, all;
-    for (std::size_t i = 0; i < file.blocks.size(); ++i) all.insert(i);
-    for (std::size_t i = 0; i < file.blocks.size(); ++i) {
-        auto others = all;
-        others.erase(i);
-        if (!reads_the_same(meaning, tidier(text, file).run(others))) left_alone.insert(i);
+    // Block by block, the last first: whether one may be put in order hangs on what stands below.
+    result = text.text();
+    std::set<std::size_t> left_alone;
+    for (std::size_t i = 0; i < file.blocks.size(); ++i) left_alone.insert(i);
+    for (auto i = file.blocks.size(); i-- > 0;) {
+        left_alone.erase(i);
+        auto made = tidier(text, file).run(left_alone);
+        if (reads_the_same(meaning, made))
+            result = std::move(made);
+        else
+            left_alone.insert(i);
     }
-    result = tidier(text, file).run(left_alone);
-    return reads_the_same(meaning, result) ? result : std::string(text.text());
+    return result;
 }
 
 std::string tidied(const std::string& bytes) {

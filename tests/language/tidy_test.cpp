@@ -95,3 +95,11 @@ TEST_CASE("no made-up recipe changes its meaning when it is put in order", "[tid
         RC_ASSERT(fault_of_tidying(text, {}) == "");
     }));
 }
+
+TEST_CASE("a block may be put in order where the one below it was", "[tidy]") {
+    // While `component:` is indented it would go on with a step moved to the left above it.
+    CHECK(fault_of_tidying("recipe: A\n  - Bake at [180 C] # hot\n    for [3 min].\n"
+                           "  component:  Cream # c\n  component:  Cream # c\r\nnote: Well\n"
+                           "   kept. # c\n # d\nmakes: 4 buns\r\n 0 g x\n",
+                           {}) == "");
+}
