@@ -232,30 +232,49 @@ std::vector<std::vector<std::string>> meaning_of(const tree& file) {
     return result;
 }
 
-bool reads_the_same(const std::vector<std::vector<std::string>>& meaning, const std::string& made) {
-    return meaning_of(parse(source(0, "", made)).tree) == meaning;
-}
+/// Puts the blocks of a file in order, as far as they are read as before.
+class order_finder {
+  public:
+    order_finder(const source& text, const tree& file)
+        : text_(text), file_(file), meaning_(meaning_of(file)), result_(text.text()) {
+        for (std::size_t i = 0; i < file.blocks.size(); ++i) left_alone_.insert(i);
+    }
+
+    std::string run() {
+        find(0, file_.blocks.size());
+        return result_;
+    }
+
+  private:
+    const source& text_;
+    const tree& file_;
+    const std::vector<std::vector<std::string>> meaning_;
+    std::string result_;
+    std::set<std::size_t> left_alone_;
+    std::size_t tries_left_ = 50; ///< a file where more are needed has other faults
+
+    /// Some blocks at once, or else half of them and half: the last first, for whether a block may
+    /// be put in order hangs on what stands below it.
+    void find(std::size_t first, std::size_t end) {
+        if (first == end || tries_left_ == 0) return;
+        --tries_left_;
+        auto left = left_alone_;
+        left.erase(left.lower_bound(first), left.lower_bound(end));
+        auto made = tidier(text_, file_).run(left);
+        if (meaning_of(parse(source(0, "", made)).tree) == meaning_) {
+            left_alone_ = std::move(left);
+            result_ = std::move(made);
+        } else if (end - first > 1) {
+            const auto middle = first + (end - first) / 2;
+            find(middle, end);
+            find(first, middle);
+        }
+    }
+};
 
 } // namespace
 
-std::string tidied(const source& text, const tree& file) {
-    const auto meaning = meaning_of(file);
-    auto result = tidier(text, file).run({});
-    if (reads_the_same(meaning, result)) return result;
-    // Block by block, the last first: whether one may be put in order hangs on what stands below.
-    result = text.text();
-    std::set<std::size_t> left_alone;
-    for (std::size_t i = 0; i < file.blocks.size(); ++i) left_alone.insert(i);
-    for (auto i = file.blocks.size(); i-- > 0;) {
-        left_alone.erase(i);
-        auto made = tidier(text, file).run(left_alone);
-        if (reads_the_same(meaning, made))
-            result = std::move(made);
-        else
-            left_alone.insert(i);
-    }
-    return result;
-}
+std::string tidied(const source& text, const tree& file) { return order_finder(text, file).run(); }
 
 std::string tidied(const std::string& bytes) {
     const source text(0, "", bytes);

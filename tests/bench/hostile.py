@@ -228,7 +228,11 @@ def full():
     losses = "".join(
         f"component: Part {i}\nloss: " + ", ".join(f"1/{small[(i + k) % 20]}% a" for k in range(10)) + "\n100 g salt\n"
         + (f"all Part {i - 1}\n" if i else "") for i in range(50))
+    tangled = ("  - Bake at [180 C] # hot\n    for [3 min].\n  component:  Cream # c\n  component:  Cream # c\r\n"
+               "note: Well\n   kept. # c\n # d\nmakes: 4 buns\r\n 0 g x\n")
     return {
+        "full: 990 parts after two that cannot be put in order": "recipe: A\n" + tangled + "".join(
+            f"component: Part {i}\n" + "".join(f"{k + 1} g sugar {words * 2}\n" for k in range(14)) for i in range(990)),
         "full: 50 parts in a chain, of 10 losses each": HEAD + losses,
         "full: 19 parts of 250 ingredients and steps": HEAD + "".join(bench(i, 250, 180) for i in range(19)),
         "full: 1,000 ingredients and steps": HEAD + bench(0, 1000, 900),
