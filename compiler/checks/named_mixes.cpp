@@ -97,8 +97,10 @@ void check_named_mix(const mix& m, grammar::diagnostics& to) {
         const bool too_much = held.of(p.of) * 100 > most;
         const bool too_little = (held.of(p.of) + held.unknown) * 100 < least;
         const bool has_none = held.of(p.of) == 0;
-        // One line alone is a note, not a recipe from which something was left out.
-        const bool may_be_missed = p.never_without && m.written().lines.size() > 1;
+        // One line alone is a note, not a recipe from which something was left out; and what seems
+        // to be left out may be a line that is not known.
+        const bool may_be_missed =
+            p.never_without && m.written().lines.size() > 1 && held.unknown == 0;
         if (too_much || (too_little && !held.is_loose(p.of) && (!has_none || may_be_missed)))
             to.push_back(hint_at(m, p, has_none));
     }

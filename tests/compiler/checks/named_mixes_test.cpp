@@ -119,4 +119,12 @@ TEST_CASE("the bounds of each named mix, all common practice") {
     CHECK(is("Meringue", "1000 g egg whites\n4501 g caster sugar", "meringue-sugar"));
 }
 
+TEST_CASE("nothing is missed that may be a line with another name") {
+    const auto shortbread = [](const std::string& line) {
+        return kinds_of(*compiled("recipe: Shortbread\n2000 g plain flour\n" + line + "\n"));
+    };
+    CHECK(shortbread("200 g buter") == kinds{"unknown-ingredient"});
+    CHECK(shortbread("200 g caster sugar") == kinds{"pastry-fat"});
+}
+
 } // namespace benchcard::testing
