@@ -18,8 +18,7 @@ void book::add(const std::string& title, const std::vector<layout::page>& sheets
         const bool is_first = !recipe;
         if (is_first) drawn_->point(recipe = drawn_->add_bookmark(title), page);
         for (const auto& card : sheet.bookmarks)
-            if (!is_first || card != title)
-                drawn_->point(drawn_->add_bookmark(card, recipe), page);
+            if (!is_first || card != title) drawn_->point(drawn_->add_bookmark(card, recipe), page);
     }
 }
 

@@ -7,15 +7,18 @@
 
 namespace benchcard::pdf {
 
-/// Compresses the pages of a document.
+/// Compresses what a document is made of. The library would do it at the end, in three times the
+/// time, and keep all pages as they are until then.
 class compressor {
   public:
     compressor();
     ~compressor();
 
-    /// Compresses what was drawn on a page now. The library would do it at the end, and keep all
-    /// pages as they are until then. False after an error.
-    bool compress(HPDF_Doc document, HPDF_Page drawn);
+    /// What was drawn on a page. False after an error.
+    bool compress_page(HPDF_Page drawn);
+
+    /// What is embedded of a font, once nothing more is set in it. False after an error.
+    bool compress_font(HPDF_Font embedded);
 
   private:
     struct state;

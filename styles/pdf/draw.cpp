@@ -194,12 +194,21 @@ void add_box(HPDF_Doc document, HPDF_Page to, const char* name, const layout::bo
     HPDF_Dict_Add(to, name, HPDF_Box_Array_New(document->mmgr, turned));
 }
 
+/// The library names the sets of procedures of each page; no reader asks for them any more
+/// (ISO 32000-1, 14.2).
+void drop_procedure_sets(HPDF_Page of) {
+    auto* resources =
+        static_cast<HPDF_Dict>(HPDF_Page_GetInheritableItem(of, "Resources", HPDF_OCLASS_DICT));
+    if (resources) HPDF_Dict_RemoveElement(resources, "ProcSet");
+}
+
 } // namespace
 
 void draw(HPDF_Doc document, HPDF_Page on, const layout::page& p, const faces_in_use& faces,
           const font_set& fonts) {
     HPDF_Page_SetWidth(on, number(p.width));
     HPDF_Page_SetHeight(on, number(p.height));
+    drop_procedure_sets(on);
     // Where it is not given, it is the whole page (ISO 32000-1, 14.11.2).
     if (p.trim) add_box(document, on, "TrimBox", *p.trim, p.height);
     pen held(on);

@@ -1,8 +1,12 @@
 #include "styles/pdf/haru.hpp"
 
 #include <cstring>
+#include <exception>
+#include <hpdf_doc.h>
 #include <hpdf_utils.h>
 #include <limits>
+#include <new>
+#include <utility>
 
 namespace benchcard::pdf {
 
@@ -11,6 +15,24 @@ namespace {
 extern "C" void remember_first(HPDF_STATUS code, HPDF_STATUS detail, void* where) noexcept {
     auto* error = static_cast<first_error*>(where);
     if (error->code == 0) *error = {code, detail};
+}
+
+/// Where a file is written to, and whether there was no room for it.
+struct growing_file {
+    std::string bytes;
+    bool has_no_room = false;
+};
+
+extern "C" HPDF_STATUS add_to_file(HPDF_Stream to, const HPDF_BYTE* bytes,
+                                   HPDF_UINT size) noexcept {
+    auto* file = static_cast<growing_file*>(to->attr);
+    try {
+        file->bytes.append(reinterpret_cast<const char*>(bytes), size);
+    } catch (const std::exception&) { // it would not come through the library
+        file->has_no_room = true;
+        return HPDF_FAILD_TO_ALLOC_MEM;
+    }
+    return HPDF_OK;
 }
 
 } // namespace
@@ -30,6 +52,16 @@ void take_bytes(HPDF_Stream in_memory, std::string& bytes) {
         const auto* buffer = HPDF_MemStream_GetBufPtr(in_memory, i, &length);
         if (buffer) bytes.append(reinterpret_cast<const char*>(buffer), length);
     }
+}
+
+std::string saved(HPDF_Doc document) {
+    growing_file file;
+    document->stream = HPDF_CallbackWriter_New(document->mmgr, add_to_file, &file);
+    const bool is_saved = document->stream && HPDF_SaveToStream(document) == HPDF_OK;
+    HPDF_Stream_Free(document->stream);
+    document->stream = nullptr;
+    if (file.has_no_room) throw std::bad_alloc();
+    return is_saved ? std::move(file.bytes) : std::string{};
 }
 
 } // namespace benchcard::pdf

@@ -24,6 +24,11 @@ using owned_document = std::unique_ptr<std::remove_pointer_t<HPDF_Doc>, document
 /// A new, empty document that writes its first error to `error`, which must outlive it.
 owned_document new_document(first_error& error);
 
+/// The finished file of a document; empty after an error, which the document has reported. It goes
+/// to memory, since the library takes a full disk for a success; by a way of our own, since the
+/// library's to memory is four times as slow. Throws std::bad_alloc where there is no room.
+std::string saved(HPDF_Doc document);
+
 /// Puts all that was written to a stream in memory into `bytes`, instead of what is there. (The
 /// library's own way to it copies byte by byte.)
 void take_bytes(HPDF_Stream in_memory, std::string& bytes);

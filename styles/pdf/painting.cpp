@@ -72,14 +72,6 @@ void date(HPDF_Doc document, std::int64_t seconds) {
     HPDF_SetInfoDateAttr(document, HPDF_INFO_CREATION_DATE, when);
 }
 
-/// The finished file; to memory only, since the library takes a full disk for a success.
-std::string saved(HPDF_Doc document) {
-    if (HPDF_SaveToStream(document) != HPDF_OK) return {};
-    std::string bytes;
-    take_bytes(document->stream, bytes);
-    return bytes;
-}
-
 std::set<char16_t> all_of(const layout::face_metrics& of_face) {
     std::set<char16_t> result;
     for (const auto& g : of_face.glyphs)
@@ -120,7 +112,7 @@ bool painting::embed_faces_of(const layout::page& p) {
 
 HPDF_Page painting::drawn(HPDF_Page on, const layout::page& p) {
     if (on) draw(made_.get(), on, p, faces_, fonts_);
-    is_whole_ = is_whole_ && on && is_well() && compressor_.compress(made_.get(), on);
+    is_whole_ = is_whole_ && on && is_well() && compressor_.compress_page(on);
     return is_whole_ ? on : nullptr;
 }
 
@@ -161,6 +153,14 @@ void painting::add_numbers(std::size_t at, HPDF_PageNumStyle style) {
     if (is_well()) HPDF_AddPageLabel(made_.get(), static_cast<HPDF_UINT>(at), style, 1, nullptr);
 }
 
+bool painting::compress_fonts() {
+    for (std::size_t i = 0; i < faces_.size(); ++i)
+        if (faces_[i].font && std::holds_alternative<font_program>(fonts_.faces[i]) &&
+            !compressor_.compress_font(faces_[i].font))
+            return false;
+    return true;
+}
+
 painted painting::finish() {
     painted result;
     if (!made_) {
@@ -168,7 +168,7 @@ painted painting::finish() {
         return result;
     }
     if (is_whole_ && is_well()) put_labels(made_.get(), labels_);
-    if (is_whole_ && is_well()) result.bytes = saved(made_.get());
+    if (is_whole_ && is_well() && compress_fonts()) result.bytes = saved(made_.get());
     if (!is_well() || result.bytes.empty()) {
         result.bytes.clear();
         result.messages.push_back(

@@ -51,6 +51,7 @@ class painting {
     bool is_well() const { return made_ && error_.code == 0; }
     void need(layout::face_id face);
     bool embed_faces_of(const layout::page& p);
+    bool compress_fonts();
     HPDF_Page drawn(HPDF_Page on, const layout::page& p);
 };
 

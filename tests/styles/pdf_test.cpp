@@ -9,6 +9,7 @@
 #include <catch2/catch.hpp>
 #include <limits>
 #include <map>
+#include <sstream>
 
 using namespace benchcard;
 using layout::page;
@@ -158,6 +159,24 @@ TEST_CASE("the file says what it is", "[pdf]") {
         CHECK(labels.find(label) != std::string::npos);
     }
     CHECK(labels.find("/S") == std::string::npos);
+}
+
+TEST_CASE("what is drawn and what is embedded is compressed, and once", "[pdf]") {
+    const auto file = checked_file(sample_pages(samples::long_card(), "a5"), "compressed.pdf");
+    std::istringstream objects(run("mutool show '" + file + "' grep").text); // one on a line
+    int streams = 0;
+    for (std::string object; std::getline(objects, object);) {
+        if (object.find("/Length ") == std::string::npos) continue;
+        INFO(object);
+        ++streams;
+        CHECK(object.find("/Filter[/FlateDecode]") != std::string::npos);
+    }
+    CHECK(streams >=
+          7); // two pages, and of one font or more its file, its codes and its characters
+    CHECK(run("grep -a -c ^/Filter '" + file + "'").text == std::to_string(streams) + "\n");
+    const auto page = run("mutool show '" + file + "' pages/1/Resources").text;
+    CHECK(page.find("/Font") != std::string::npos);
+    CHECK(page.find("ProcSet") == std::string::npos);
 }
 
 TEST_CASE("more pages are named than one array of the library holds", "[pdf]") {
