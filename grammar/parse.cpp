@@ -367,11 +367,11 @@ class reader {
 
     std::size_t read_setting(std::size_t number) {
         const auto line = text_.line(number);
-        const auto* entry = key_in(line);
+        const auto word = word_before_colon(line);
+        const auto* entry = setting_named(word);
         const bool is_prose = entry && entry->form == value_form::prose;
         const auto last = is_prose ? last_continuation(number) : number;
         const auto where = span_of_lines(number, last);
-        const auto word = word_before_colon(line);
         const auto word_begin = where.begin + static_cast<std::uint32_t>(indentation(line));
         const span key_where{where.file, word_begin,
                              word_begin + static_cast<std::uint32_t>(word.size())};

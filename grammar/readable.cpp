@@ -3,17 +3,35 @@
 #include "grammar/limits.hpp"
 #include "grammar/source.hpp"
 
+#include <cstdint>
+#include <cstring>
 #include <fmt/format.h>
 
 namespace benchcard::grammar {
 
 namespace {
 
+using eight_bytes = std::uint64_t;
+constexpr eight_bytes each(unsigned char byte) { return byte * 0x0101'0101'0101'0101; }
+
+/// The bytes that are below a blank or above `~` have set the highest bit of one of these: their
+/// own, or that of what a blank less or one more makes of them. (Of several bytes the lowest that
+/// is one of them is sure to; a carry can only follow on it.)
+constexpr eight_bytes strange(eight_bytes b) {
+    return (b | (b - each(' ')) | (b + each(0x80 - '\x7F'))) & each(0x80);
+}
+
 /// Whether a line holds nothing but what a typewriter has, as most do.
 bool is_plain(std::string_view line) {
-    bool all = true; // no way out of the loop, so that it takes many bytes at a time
-    for (const char c : line) all &= c >= 0x20 && c < 0x7F;
-    return all;
+    eight_bytes found = 0;
+    for (; line.size() >= sizeof found; line.remove_prefix(sizeof found)) {
+        eight_bytes part = 0;
+        std::memcpy(&part, line.data(), sizeof part);
+        found |= strange(part);
+    }
+    auto last = each(' ');
+    std::memcpy(&last, line.data(), line.size());
+    return (found | strange(last)) == 0;
 }
 
 /// The first control character in a line, or npos.

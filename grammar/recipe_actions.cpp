@@ -11,6 +11,14 @@ namespace {
 
 bool is_blank(char c) { return c == ' ' || c == '\t'; }
 
+/// Makes each run of blanks one; most texts have none.
+void make_blanks_one(std::string& text) {
+    if (text.find("  ") == text.npos && text.find('\t') == text.npos) return;
+    std::replace(text.begin(), text.end(), '\t', ' ');
+    const auto both_blank = [](char a, char b) { return a == ' ' && b == ' '; };
+    text.erase(std::unique(text.begin(), text.end(), both_blank), text.end());
+}
+
 /// At most as many digits as a machine word holds.
 std::int64_t digits_as_number(std::string_view digits) {
     std::int64_t value = 0;
@@ -24,10 +32,7 @@ words words_between(const scratch& s, const char* begin, const char* end) {
     while (begin < end && is_blank(*begin)) ++begin;
     while (begin < end && is_blank(end[-1])) --end;
     words result{std::string(begin, end), s.between(begin, end)};
-    auto& text = result.text;
-    std::replace(text.begin(), text.end(), '\t', ' ');
-    const auto both_blank = [](char a, char b) { return a == ' ' && b == ' '; };
-    text.erase(std::unique(text.begin(), text.end(), both_blank), text.end());
+    make_blanks_one(result.text);
     return result;
 }
 
@@ -91,6 +96,8 @@ void add_words(scratch& s, span where, std::string_view text) {
         last->text += text;
         last->where.end = where.end;
     } else {
+        constexpr std::size_t usual_parts = 8;
+        if (s.method.parts.empty()) s.method.parts.reserve(usual_parts);
         s.method.parts.emplace_back(std::move(more));
     }
 }
