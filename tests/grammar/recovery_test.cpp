@@ -1,3 +1,4 @@
+#include "grammar/readable.hpp"
 #include "grammar/show.hpp"
 #include "reading.hpp"
 
@@ -119,6 +120,25 @@ TEST_CASE("control characters and bytes that are not UTF-8 are found at their pl
     CHECK(r.messages() == strings{"2:13 not-utf8"});
     CHECK(r.result.messages[0].message ==
           "this is not UTF-8 text: byte 24 of the file is FB hexadecimal");
+}
+
+/// The control characters are those of Unicode (category Cc) below 0x80; a tab may stand in a line.
+TEST_CASE("any byte is found anywhere in a line, and beside any other") {
+    for (std::size_t length = 1; length <= 18; ++length)
+        for (std::size_t at = 0; at < length; ++at)
+            for (int byte = 0; byte < 0x100; ++byte)
+                for (const char beside : {'a', ' ', '~'}) {
+                    std::string line(length, beside);
+                    line[at] = static_cast<char>(byte);
+                    const auto why = unreadable(line, {0, 0, 0});
+                    const bool is_control = (byte < 0x20 && byte != '\t') || byte == 0x7F;
+                    const auto* expected = byte >= 0x80 ? "not-utf8"
+                                           : is_control ? "control-character"
+                                                        : "";
+                    const bool is_right = (why ? why->kind : "") == std::string_view(expected) &&
+                                          (!why || why->where.begin == at);
+                    if (!is_right) FAIL("byte " << byte << " at " << at << " of " << length);
+                }
 }
 
 TEST_CASE("comments are kept, on lines of their own, behind others, and within folded ones") {
