@@ -12,7 +12,7 @@ namespace benchcard::grammar {
 namespace {
 
 using eight_bytes = std::uint64_t;
-constexpr eight_bytes each(unsigned char byte) { return byte * 0x0101'0101'0101'0101; }
+constexpr eight_bytes each(unsigned char byte) { return eight_bytes{0x0101'0101'0101'0101} * byte; }
 
 /// The bytes that are below a blank or above `~` have set the highest bit of one of these: their
 /// own, or that of what a blank less or one more makes of them. (Of several bytes the lowest that
