@@ -14,9 +14,9 @@ namespace {
 using eight_bytes = std::uint64_t;
 constexpr eight_bytes each(unsigned char byte) { return eight_bytes{0x0101'0101'0101'0101} * byte; }
 
-/// The bytes that are below a blank or above `~` have set the highest bit of one of these: their
-/// own, or that of what a blank less or one more makes of them. (Of several bytes the lowest that
-/// is one of them is sure to; a carry can only follow on it.)
+/// Not 0 where a byte is below a blank or above `~`: the highest bit is set in the byte itself, in
+/// what is left when a blank is taken from it, or when one is added. (Where a carry or a borrow
+/// would set it in the next byte, this one has set it before.)
 constexpr eight_bytes strange(eight_bytes b) {
     return (b | (b - each(' ')) | (b + each(0x80 - '\x7F'))) & each(0x80);
 }
