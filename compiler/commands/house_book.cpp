@@ -113,9 +113,9 @@ class book {
         how.on = {in_.how.on.sheet, in_.how.on.sheet};
         how.copies = 1;
         const auto cards = cards::contents_cards(title_of(in_.options), entries_, left_out_);
-        side_by_side<pages> work(cards.size(), std::min(threads, cards.size()), [&](std::size_t i) {
-            return sheets_of({cards[i]}, how, in_.fonts.metrics);
-        });
+        side_by_side<pages> work(
+            cards.size(), threads_for(threads, cards.size()),
+            [&](std::size_t i) { return sheets_of({cards[i]}, how, in_.fonts.metrics); });
         pages result;
         for (std::size_t i = 0; i < cards.size(); ++i)
             std::ranges::move(work.take(), std::back_inserter(result));
